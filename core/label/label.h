@@ -1,0 +1,72 @@
+// One Nutrition Facts label as it is printed: nothing worked out, nothing filled in. What is absent is absent, never 0.
+#pragma once
+
+#include "core/figure/figure.h"
+#include "core/label/nutrient.h"
+#include "core/label/serving.h"
+
+#include <map>
+#include <optional>
+#include <set>
+#include <string>
+
+namespace core {
+
+/// Which panel it is: the one of the rule of 27 May 2016, or one before it with other Daily Values.
+enum class Panel { Of2016, Older };
+
+/// Whom the label is for; each has Daily Values of its own (21 CFR 101.9(c)(9), (j)(5)).
+enum class Audience { Adult, Ages1To3, Infant };
+
+/// What a label prints for one nutrient; either part may be missing.
+struct Line {
+    std::optional<Figure> amount;
+    std::optional<PrintedPercent> percent;
+    bool operator==(const Line&) const = default;
+};
+
+/// One column of figures. A nutrient that it does not print has no entry.
+struct Column {
+    std::map<Nutrient, Line> lines;
+    std::set<Nutrient> not_significant; ///< "Not a significant source of ...": a statement, not a figure
+    [[nodiscard]] const Line* find(Nutrient nutrient) const
+    {
+        const auto line = lines.find(nutrient);
+        return line == lines.end() ? nullptr : &line->second;
+    }
+    bool operator==(const Column&) const = default;
+};
+
+/// A second column beside the one "per serving".
+struct SecondColumn {
+    enum class Kind { AsPrepared, PerContainer };
+    Kind kind;
+    Column column;
+    bool operator==(const SecondColumn&) const = default;
+};
+
+/// "NET WT 12 oz (340 g)": the words as printed, and the metric amount if it could be read.
+struct NetQuantity {
+    std::string printed;
+    std::optional<Measure> metric;
+    bool operator==(const NetQuantity&) const = default;
+};
+
+/// A whole label. The first column is always per serving, as packaged.
+struct Label {
+    Panel panel = Panel::Of2016;
+    Audience audience = Audience::Adult;
+    Serving serving;
+    ServingsPerContainer servings;
+    Column per_serving;
+    std::optional<SecondColumn> second;
+    std::optional<std::string> ingredients; ///< nothing: not recorded
+    std::optional<std::string> contains;    ///< the "Contains ..." statement; empty: the label has none; nothing: not recorded
+    std::optional<NetQuantity> net_quantity;
+    bool operator==(const Label&) const = default;
+};
+
+/// Reads the net quantity as printed; the metric part is taken from "340 g", "12 oz (340 g)", "(1.5 L)", "1 kg".
+[[nodiscard]] NetQuantity parse_net_quantity(std::string_view printed);
+
+} // namespace core

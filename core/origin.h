@@ -1,0 +1,37 @@
+// Where an entry comes from, so that every figure can answer "who says so, and since when".
+#pragma once
+
+#include "core/error.h"
+
+#include <compare>
+#include <cstddef>
+#include <string>
+#include <string_view>
+
+namespace core {
+
+/// A calendar day, valid by construction.
+class Date {
+public:
+    /// Reads "2026-11-25" (ISO 8601). Errors: BadValue, also for days that do not exist.
+    [[nodiscard]] static Result<Date> parse(std::string_view text);
+    /// "2026-11-25".
+    [[nodiscard]] std::string text() const;
+    auto operator<=>(const Date&) const = default;
+
+private:
+    Date(int year, int month, int day) : year_(year), month_(month), day_(day) {}
+    int year_;
+    int month_;
+    int day_;
+};
+
+/// The sheet and row that a product was read from, and the day on which its label was written down.
+struct Origin {
+    std::string source; ///< the sheet's file name, without folders
+    std::size_t row = 0;
+    Date entered_on;
+    bool operator==(const Origin&) const = default;
+};
+
+} // namespace core
