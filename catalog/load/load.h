@@ -1,0 +1,37 @@
+// One load: sheets are read, and either all of them reach the catalog or none does.
+#pragma once
+
+#include "catalog/read/faults.h"
+#include "core/error.h"
+
+#include <cstddef>
+#include <filesystem>
+#include <string>
+#include <vector>
+
+namespace catalog {
+
+/// What the user asks of a load.
+struct LoadOptions {
+    bool keep_good_rows = false; ///< take the rows without a fault although others have one
+};
+
+/// What came of a load.
+struct LoadReport {
+    std::size_t taken = 0;        ///< products now in the catalog because of this load, the replaced ones included
+    std::size_t replaced = 0;     ///< of these, how many stand in place of an older entry with the same number
+    std::size_t refused_rows = 0; ///< rows that were not taken; all rows when nothing was loaded
+    Faults faults;                ///< of all sources, each with its place
+};
+
+/// Reads every sheet and puts its products into the catalog at `into`, which is made when it is not there. Products that
+/// no sheet names stay; one with the same number is replaced. With any fault nothing is loaded (`taken` is 0 and the
+/// file untouched), unless the good rows are asked for; a sheet whose header has a fault has no good rows.
+/// The catalog is written beside the old one, synced and put in its place: whoever has the old one open goes on reading
+/// it, and a broken off load changes nothing.
+/// Errors: CannotRead (the catalog there is no catalog, newer or torn), CannotWrite (disk, permission, or another writer
+/// at work); all else is in the report.
+[[nodiscard]] core::Result<LoadReport> load(const std::vector<std::string>& sources, const std::filesystem::path& into,
+                                            LoadOptions options = {});
+
+} // namespace catalog

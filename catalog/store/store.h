@@ -1,0 +1,78 @@
+// The products that this station knows, in one SQLite file: the only door to them. SQL stays behind it.
+#pragma once
+
+#include "core/product.h"
+
+#include <cstddef>
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+namespace catalog {
+
+/// What a list to pick from shows of a product.
+struct ListedProduct {
+    core::Gtin gtin;
+    std::string name;
+    std::string brand;
+    std::string aisle;
+    bool operator==(const ListedProduct&) const = default;
+};
+
+/// An open catalog. A station serves from a file that is open for reading only; a load puts a new file in its place
+/// (catalog/load/load.h), and the open one goes on serving the old products until it is opened again.
+/// Every function may throw a std::runtime_error when the file or its disk breaks under it.
+/// For one thread at a time; every thread opens a Store of its own.
+class Store {
+public:
+    enum class Mode {
+        ReadOnly, ///< serves; writes nothing, also next to the file
+        Write,    ///< takes products as well, makes the file where there is none, and keeps every other writer out
+    };
+
+    /// Opens a catalog file and looks it through once (about 0.1 s for 100,000 products).
+    /// Errors: CannotRead (missing, a folder, no catalog, made by a newer version, torn), CannotWrite; `detail` says
+    /// which, `place.source` is the path.
+    [[nodiscard]] static core::Result<Store> open(const std::filesystem::path& path, Mode mode);
+
+    /// A catalog that lives in memory only, or any path opened for writing.
+    /// Throws std::runtime_error where `open` would return an error.
+    explicit Store(const std::string& path);
+
+    Store(Store&&) noexcept;
+    Store& operator=(Store&&) noexcept;
+    ~Store();
+
+    /// The product with this number; nothing when the catalog does not have it.
+    [[nodiscard]] std::optional<core::Product> find(const core::Gtin& gtin) const;
+
+    /// Whether the catalog has this number.
+    [[nodiscard]] bool holds(const core::Gtin& gtin) const;
+
+    /// How many products there are.
+    [[nodiscard]] std::size_t count() const;
+
+    /// A page of all products, by aisle, then name (letters A to Z without case), then number.
+    [[nodiscard]] std::vector<ListedProduct> products_in_order(std::size_t limit, std::size_t offset = 0) const;
+
+    /// Puts one product in, in place of the one with its number. It is on the disk when this returns.
+    void put(const core::Product& product);
+
+    /// Puts all of them in or, when it throws, none. Returns how many stand in place of one with the same number,
+    /// an earlier one of `products` included.
+    std::size_t put(std::span<const core::Product> products);
+
+    /// Whether another file lies at the path by now, so that it is time to open it. Cheap: ask at every scan.
+    /// A file that is gone is no change: the open one still serves.
+    [[nodiscard]] bool changed_on_disk() const;
+
+private:
+    struct Inside;
+    explicit Store(std::unique_ptr<Inside> inside);
+    std::unique_ptr<Inside> inside_;
+};
+
+} // namespace catalog
