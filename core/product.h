@@ -7,7 +7,8 @@
 
 #include <string>
 
-namespace core {
+namespace core
+{
 
 /// A product with its label.
 struct Product {

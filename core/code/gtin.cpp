@@ -2,12 +2,20 @@
 
 #include <algorithm>
 
-namespace core {
-namespace {
+namespace core
+{
+namespace
+{
 
-bool is_digit(char c) { return c >= '0' && c <= '9'; } // std::isdigit follows the locale; a code does not
+bool is_digit(char c)
+{
+    return c >= '0' && c <= '9';
+} // std::isdigit follows the locale; a code does not
 
-bool is_gtin_length(std::size_t length) { return length == 8 || length == 12 || length == 13 || length == 14; }
+bool is_gtin_length(std::size_t length)
+{
+    return length == 8 || length == 12 || length == 13 || length == 14;
+}
 
 } // namespace
 

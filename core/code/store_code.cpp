@@ -2,8 +2,10 @@
 
 #include <string_view>
 
-namespace core {
-namespace {
+namespace core
+{
+namespace
+{
 
 int number(std::string_view digits)
 {
@@ -32,10 +34,18 @@ struct PrefixRange {
 
 /// Source: GS1 General Specifications, section 1.4.2; 984 as in newer prefix lists.
 constexpr PrefixRange prefixes[] = {
-    {20, 29, CodeClass::RestrictedRegion},  {40, 49, CodeClass::RestrictedCompany},   {50, 59, CodeClass::Reserved},
-    {140, 199, CodeClass::Unassigned},      {200, 299, CodeClass::RestrictedRegion},  {951, 951, CodeClass::Reserved},
-    {952, 952, CodeClass::Demo},            {977, 977, CodeClass::Issn},              {978, 979, CodeClass::Isbn},
-    {980, 980, CodeClass::Refund},          {981, 984, CodeClass::Coupon},            {990, 999, CodeClass::Coupon},
+    {20, 29, CodeClass::RestrictedRegion},
+    {40, 49, CodeClass::RestrictedCompany},
+    {50, 59, CodeClass::Reserved},
+    {140, 199, CodeClass::Unassigned},
+    {200, 299, CodeClass::RestrictedRegion},
+    {951, 951, CodeClass::Reserved},
+    {952, 952, CodeClass::Demo},
+    {977, 977, CodeClass::Issn},
+    {978, 979, CodeClass::Isbn},
+    {980, 980, CodeClass::Refund},
+    {981, 984, CodeClass::Coupon},
+    {990, 999, CodeClass::Coupon},
 };
 
 CodeClass class_of_thirteen(std::string_view thirteen)
@@ -63,7 +73,10 @@ CodeClass class_of(const Gtin& gtin, std::size_t printed_digits)
     return class_of_thirteen(thirteen);
 }
 
-bool is_case(const Gtin& gtin) { return gtin.digits()[0] != '0'; }
+bool is_case(const Gtin& gtin)
+{
+    return gtin.digits()[0] != '0';
+}
 
 bool names_one_product(CodeClass code_class)
 {

@@ -4,7 +4,8 @@
 
 #include "core/code/gtin.h"
 
-namespace core {
+namespace core
+{
 
 /// What a number with a right check digit is for.
 enum class CodeClass {

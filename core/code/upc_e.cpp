@@ -4,8 +4,10 @@
 
 #include <algorithm>
 
-namespace core {
-namespace {
+namespace core
+{
+namespace
+{
 
 bool all_digits(std::string_view text)
 {

@@ -5,10 +5,13 @@
 #include "core/figure/amount.h"
 #include "core/label/nutrient.h"
 
+#include <cstdint>
+#include <optional>
 #include <string>
 #include <string_view>
 
-namespace core {
+namespace core
+{
 
 /// A printed amount of a nutrient. `amount` is the number that stands there, in grams (or kilocalories).
 struct Figure {
@@ -25,8 +28,8 @@ struct PrintedPercent {
     bool operator==(const PrintedPercent&) const = default;
 };
 
-/// Reads a figure as a sheet or a person writes it: "3", "0.5 g", "less than 1 g", "<1g". The unit may be left out; if it
-/// is there it must be the nutrient's own. Errors: BadValue, with what was expected in `place.expected`.
+/// Reads a figure as a sheet or a person writes it: "3", "0.5 g", "less than 1 g", "<1g". The unit may be left out; if
+/// it is there it must be the nutrient's own. Errors: BadValue, with what was expected in `place.expected`.
 [[nodiscard]] Result<Figure> parse_figure(Nutrient nutrient, std::string_view text);
 
 /// Reads "8", "8%", "<1%", "less than 2 %". Errors: BadValue.
@@ -38,7 +41,8 @@ struct PrintedPercent {
 /// The plain English form that parse_figure reads back: "less than 1 g", "0.5 g", "140".
 [[nodiscard]] std::string as_printed(const Figure& figure, Nutrient nutrient);
 
-/// An exact decimal of at most nine places and nine whole digits: "1.25". A comma is not a point. For readers of figures.
+/// An exact decimal of at most nine places and nine whole digits: "1.25". A comma is not a point. For readers of
+/// figures.
 struct Decimal {
     std::int64_t nano = 0;
     int decimals = 0;

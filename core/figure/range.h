@@ -1,4 +1,5 @@
-// The true values that a printed figure can stand for. What such ranges can and cannot do is told in docs/label-math.md.
+// The true values that a printed figure can stand for. What such ranges can and cannot do is told in
+// docs/label-math.md.
 #pragma once
 
 #include "core/figure/amount.h"
@@ -6,7 +7,8 @@
 #include <algorithm>
 #include <optional>
 
-namespace core {
+namespace core
+{
 
 /// low <= true value < high: never empty, never one point (an exact thing is an Amount).
 /// Sums, and multiples by whole numbers from 1 on, keep that form exactly; differences and quotients do not, so there

@@ -5,46 +5,32 @@
 #include "core/figure/amount.h"
 #include "core/figure/figure.h"
 #include "core/figure/range.h"
+#include "core/label/format.h"
 #include "core/label/nutrient.h"
 
 #include <optional>
-#include <span>
-#include <string_view>
 
-namespace core {
-
-/// "To the nearest `step`" from `from` on, up to the next band.
-struct Band {
-    std::int64_t from;
-    std::int64_t step;
-};
-
-/// How one family of figures is rounded; amounts in billionths of the base unit.
-struct RoundingRule {
-    Rounding rounding;
-    std::string_view citation;
-    std::int64_t zero_below;      ///< below this the label prints 0 ...
-    bool zero_is_a_must;          ///< ... always ("shall"), or may do so and may also follow the first band
-    std::int64_t less_than;       ///< the amount of "less than ...", 0 if the rule knows none
-    std::int64_t less_than_from;  ///< from here on "less than ..." may stand
-    bool less_than_holds_its_end; ///< whether the amount itself may still print as "less than" it (cholesterol: 2 to 5 mg)
-    std::span<const Band> bands;  ///< rising
-};
-
-/// The rule of a family that rounds in bands; nothing for vitamins and minerals, which have a place each.
-[[nodiscard]] const RoundingRule* rounding_rule(Rounding rounding);
+namespace core
+{
 
 /// The figure that a label prints for a true amount (0 or more), by the first choice of the rule.
-[[nodiscard]] Figure printed_figure(Nutrient nutrient, Content true_amount);
+[[nodiscard]] Figure printed_figure(Nutrient nutrient, Content true_amount, Panel panel = Panel::Of2016);
 
 /// The true values that this figure can stand for, every lawful choice of the maker included.
 /// Nothing for a figure that the rule never prints, such as 5.5 g of fat.
-[[nodiscard]] std::optional<Range<Content>> range_behind(Nutrient nutrient, const Figure& figure);
+[[nodiscard]] std::optional<Range<Content>> range_behind(Nutrient nutrient, const Figure& figure,
+                                                         Panel panel = Panel::Of2016);
 
-/// The percent that a label prints: whole, or in steps of 2, 5 and 10 for vitamins and minerals. `percent` is 0 or more.
+/// What stands behind "not a significant source of": from 0 up to what the rule lets a label leave out.
+/// Source: 21 CFR 101.9(c)(1) to (c)(8), the sentence on that statement in each paragraph.
+[[nodiscard]] Range<Content> range_behind_not_significant(Nutrient nutrient, Panel panel = Panel::Of2016);
+
+/// The percent that a label prints: whole, or in steps of 2, 5 and 10 for vitamins and minerals. `percent` is 0 or
+/// more.
 [[nodiscard]] int printed_percent(PercentRounding rounding, Percent percent);
 
-/// The true percents that a printed percent can stand for; nothing for one that the rule never prints (7 for a vitamin).
+/// The true percents that a printed percent can stand for; nothing for one that the rule never prints (7 for a
+/// vitamin).
 [[nodiscard]] std::optional<Range<Percent>> range_behind(PercentRounding rounding, const PrintedPercent& printed);
 
 /// The servings per container that a label prints for this many; "about" wherever the two differ.
@@ -54,11 +40,12 @@ struct RoundingRule {
 [[nodiscard]] std::optional<Range<Count>> range_behind_about(Count printed);
 
 /// The metric serving size that a label prints for a true one (grams or millilitres alike).
-template<class Metric>
-[[nodiscard]] Metric printed_serving_size(Metric true_size);
+[[nodiscard]] Mass printed_serving_size(Mass true_size);
+[[nodiscard]] Volume printed_serving_size(Volume true_size);
 
-/// The true serving size behind a printed one. A finer figure than the rule asks for gets the rule's width all the same.
-template<class Metric>
-[[nodiscard]] Range<Metric> range_behind_serving_size(Metric printed);
+/// The true serving size behind a printed one. A finer figure than the rule asks for gets the rule's width all the
+/// same: whatever finer rounding the maker used lies inside it.
+[[nodiscard]] Range<Mass> range_behind_serving_size(Mass printed);
+[[nodiscard]] Range<Volume> range_behind_serving_size(Volume printed);
 
 } // namespace core

@@ -4,7 +4,8 @@
 #include "core/figure/amount.h"
 #include "core/figure/range.h"
 
-namespace core {
+namespace core
+{
 
 /// 128-bit integers: a product of two amounts (below 2^63 each) always fits.
 __extension__ using Wide = __int128;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/figure/figure.h"
+#include "core/label/format.h"
 #include "core/label/nutrient.h"
 #include "core/label/serving.h"
 
@@ -10,13 +11,8 @@
 #include <set>
 #include <string>
 
-namespace core {
-
-/// Which panel it is: the one of the rule of 27 May 2016, or one before it with other Daily Values.
-enum class Panel { Of2016, Older };
-
-/// Whom the label is for; each has Daily Values of its own (21 CFR 101.9(c)(9), (j)(5)).
-enum class Audience { Adult, Ages1To3, Infant };
+namespace core
+{
 
 /// What a label prints for one nutrient; either part may be missing.
 struct Line {
@@ -61,7 +57,8 @@ struct Label {
     Column per_serving;
     std::optional<SecondColumn> second;
     std::optional<std::string> ingredients; ///< nothing: not recorded
-    std::optional<std::string> contains;    ///< the "Contains ..." statement; empty: the label has none; nothing: not recorded
+    std::optional<std::string>
+        contains; ///< the "Contains ..." statement; empty: the label has none; nothing: not recorded
     std::optional<NetQuantity> net_quantity;
     bool operator==(const Label&) const = default;
 };
