@@ -173,7 +173,7 @@ root=$(mktemp -d "$cache/try-$release-XXXXXX")
 trap 'umount -l "$root"/{proc,tmp,dev} 2>/dev/null; rm -rf --one-file-system "$root"' EXIT
 fill "$root" "$release"
 mount_all "$root"
-chown -R "$(chroot "$root" id -u "$user"):" "$root/src"
+chroot "$root" chown -R "$user:" /src
 echo "$release as $user, commit $(git -c safe.directory='*' -C "$checkout" log -1 --format='%h %s')"
 [ "$user" = root ] || try_without_sudo "$root"
 [ "$what" = test ] || try_open "$root" "$user"
