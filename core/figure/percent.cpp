@@ -9,14 +9,19 @@
 namespace core
 {
 
+PercentRounding percent_rounding(Nutrient nutrient, Panel panel)
+{
+    if (nutrient == Nutrient::Potassium && panel == Panel::Older)
+        return PercentRounding::Whole;
+    return info(nutrient).percent;
+}
+
 std::optional<int> percent_daily_value(Nutrient nutrient, Content amount, Panel panel, Audience audience)
 {
     const auto value = daily_value(nutrient, panel, audience);
-    auto rounding = info(nutrient).percent;
+    const auto rounding = percent_rounding(nutrient, panel);
     if (!value || rounding == PercentRounding::None)
         return std::nullopt;
-    if (nutrient == Nutrient::Potassium && panel == Panel::Older)
-        rounding = PercentRounding::Whole; // a DRV until 2016
     // Cut, not rounded, to billionths of a percent: no half step is ever reached from below.
     const Wide most = Wide{Percent::whole(1'000'000).nano()}; // a hostile figure must not overflow
     const Wide percent = std::min(most, Wide{amount.nano()} * 100 * Percent::whole(1).nano() / value->nano());

@@ -20,6 +20,9 @@ enum class Reading {
     High,    ///< 20 or more
 };
 
+/// How this nutrient's percent is rounded; potassium had a DRV, and so whole percents, before 2016.
+[[nodiscard]] PercentRounding percent_rounding(Nutrient nutrient, Panel panel);
+
 /// The percent that a label prints for this amount; nothing where the rule sets no Daily Value or no percent.
 [[nodiscard]] std::optional<int> percent_daily_value(Nutrient nutrient, Content amount, Panel panel, Audience audience);
 

@@ -4,6 +4,9 @@
 #include "core/figure/amount.h"
 #include "core/figure/range.h"
 
+#include <cstdint>
+#include <limits>
+
 namespace core
 {
 
@@ -32,22 +35,29 @@ template<class A, class B>
     return {Wide{a.low.nano()} * exact.nano(), Wide{a.high.nano()} * exact.nano()};
 }
 
+/// Cut to what 64 bits hold: only a hostile label gets there, and "very much" is then as true as can be.
+[[nodiscard]] constexpr std::int64_t narrowed(Wide value)
+{
+    constexpr Wide most = std::numeric_limits<std::int64_t>::max();
+    return static_cast<std::int64_t>(value < most ? value : most);
+}
+
 /// numerator / denominator, rounded down (both at least 0, denominator above 0).
 [[nodiscard]] constexpr std::int64_t rounded_down(Wide numerator, Wide denominator)
 {
-    return static_cast<std::int64_t>(numerator / denominator);
+    return narrowed(numerator / denominator);
 }
 
 /// numerator / denominator, rounded up (both at least 0, denominator above 0).
 [[nodiscard]] constexpr std::int64_t rounded_up(Wide numerator, Wide denominator)
 {
-    return static_cast<std::int64_t>((numerator + denominator - 1) / denominator);
+    return narrowed((numerator + denominator - 1) / denominator);
 }
 
 /// numerator / denominator to the nearest, halves up (both at least 0, denominator above 0).
 [[nodiscard]] constexpr std::int64_t rounded_nearest(Wide numerator, Wide denominator)
 {
-    return static_cast<std::int64_t>((2 * numerator + denominator) / (2 * denominator));
+    return narrowed((2 * numerator + denominator) / (2 * denominator));
 }
 
 } // namespace core

@@ -1,0 +1,123 @@
+#include "core/compare/comparison.h"
+#include "core/compare/measured.h"
+#include "core/figure/daily_values.h"
+
+#include <algorithm>
+
+namespace core
+{
+namespace
+{
+
+bool prints(const Column& column, Nutrient nutrient)
+{
+    return column.find(nutrient) || column.not_significant.contains(nutrient);
+}
+
+bool prints(const Label& label, Nutrient nutrient, Basis basis)
+{
+    if (prints(label.per_serving, nutrient))
+        return true;
+    return basis == Basis::Package && label.second && label.second->kind == SecondColumn::Kind::PerContainer &&
+           prints(label.second->column, nutrient);
+}
+
+/// Two labels of one kind count their percents from the same Daily Value, whatever it is: any number serves to compare.
+std::optional<Content> nominal_for(const Label& left, const Label& right)
+{
+    if (left.panel == right.panel && left.audience == right.audience)
+        return Content::whole(1);
+    return std::nullopt;
+}
+
+Measured measured(const Label& label, const Label& other, Nutrient nutrient, Basis basis,
+                  std::optional<Content> nominal)
+{
+    switch (basis) {
+    case Basis::Package:
+        return measured_package(label, nutrient, nominal);
+    case Basis::SameAmount:
+        return measured_hundred(label, nutrient, *other.serving.metric, nominal);
+    case Basis::Serving:
+        break;
+    }
+    return measured_serving(label, nutrient, nominal);
+}
+
+/// The same thing is printed on both and nothing was multiplied: less and more are then not to be told, nor needed.
+bool same_figure(const Measured& left, const Measured& right)
+{
+    const auto& a = left.shown;
+    const auto& b = right.shown;
+    if (left.multiplied || right.multiplied || a.source != Source::Printed || b.source != Source::Printed)
+        return false;
+    if (a.figure && b.figure)
+        return a.figure->amount == b.figure->amount && a.figure->less_than == b.figure->less_than;
+    return !a.figure && !b.figure && a.percent && b.percent && a.percent->percent == b.percent->percent &&
+           a.percent->less_than == b.percent->less_than;
+}
+
+void decide(Row& row, const Measured& left, const Measured& right)
+{
+    row.finding = Finding::NotComparable;
+    if (left.shown.source == Source::NotPrinted || right.shown.source == Source::NotPrinted)
+        row.finding = Finding::NotPrinted;
+    else if (same_figure(left, right))
+        row.finding = Finding::SameFigure;
+    else if (!left.range || !right.range)
+        row.why = left.range ? right.why : left.why;
+    else if (surely_less(*left.range, *right.range))
+        row.finding = Finding::LeftLess;
+    else if (surely_less(*right.range, *left.range))
+        row.finding = Finding::LeftMore;
+    else
+        row.finding = Finding::TooCloseToTell;
+}
+
+Row row_of(const Label& left, const Label& right, Nutrient nutrient, Basis basis, Why why)
+{
+    const auto nominal = daily_value(nutrient, left.panel, left.audience) ? std::nullopt : nominal_for(left, right);
+    const bool shown_alone = why != Why::Comparable; // each side then stands for itself, per serving
+    const Basis shown_basis = shown_alone ? Basis::Serving : basis;
+    const Measured a = measured(left, right, nutrient, shown_basis, nominal);
+    const Measured b = measured(right, left, nutrient, shown_basis, nominal);
+    Row row{nutrient, aim_of(nutrient), a.shown, b.shown, Finding::NotComparable, why};
+    if (!shown_alone)
+        decide(row, a, b);
+    return row;
+}
+
+int rank(const Row& row)
+{
+    if (row.nutrient == Nutrient::Calories)
+        return 0;
+    switch (row.aim) {
+    case Aim::Less:
+        return 1;
+    case Aim::More:
+        return 2;
+    case Aim::Neither:
+        break;
+    }
+    return 3;
+}
+
+} // namespace
+
+Comparison compare(const Label& left, const Label& right, Basis basis)
+{
+    Comparison comparison;
+    comparison.basis = basis;
+    comparison.why = comparable_on(basis, left, right);
+    comparison.sizes = serving_sizes(left, right);
+    comparison.unlike_panels = left.panel != right.panel;
+    comparison.in_millilitres = left.serving.metric && std::holds_alternative<Volume>(*left.serving.metric);
+    for (const auto& known : nutrients())
+        if (prints(left, known.nutrient, basis) || prints(right, known.nutrient, basis))
+            comparison.rows.push_back(row_of(left, right, known.nutrient, basis, comparison.why));
+    std::stable_sort(comparison.rows.begin(), comparison.rows.end(),
+                     [](const Row& a, const Row& b) { return rank(a) < rank(b); });
+    return comparison;
+}
+
+} // namespace core
