@@ -9,7 +9,8 @@
 #include <string>
 #include <vector>
 
-namespace catalog {
+namespace catalog
+{
 
 /// What the user asks of a load.
 struct LoadOptions {
@@ -24,13 +25,12 @@ struct LoadReport {
     Faults faults;                ///< of all sources, each with its place
 };
 
-/// Reads every sheet and puts its products into the catalog at `into`, which is made when it is not there. Products that
-/// no sheet names stay; one with the same number is replaced. With any fault nothing is loaded (`taken` is 0 and the
-/// file untouched), unless the good rows are asked for; a sheet whose header has a fault has no good rows.
-/// The catalog is written beside the old one, synced and put in its place: whoever has the old one open goes on reading
-/// it, and a broken off load changes nothing.
-/// Errors: CannotRead (the catalog there is no catalog, newer or torn), CannotWrite (disk, permission, or another writer
-/// at work); all else is in the report.
+/// Reads every sheet and puts its products into the catalog at `into`, which is made when it is not there. Products
+/// that no sheet names stay; one with the same number is replaced. With any fault nothing is loaded (`taken` is 0 and
+/// the file untouched), unless the good rows are asked for; a sheet whose header has a fault has no good rows. The
+/// catalog is written beside the old one, synced and put in its place: whoever has the old one open goes on reading it,
+/// and a broken off load changes nothing. Errors: CannotRead (the catalog there is no catalog, newer or torn),
+/// CannotWrite (disk, permission, or another writer at work); all else is in the report.
 [[nodiscard]] core::Result<LoadReport> load(const std::vector<std::string>& sources, const std::filesystem::path& into,
                                             LoadOptions options = {});
 

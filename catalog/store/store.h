@@ -11,7 +11,8 @@
 #include <string>
 #include <vector>
 
-namespace catalog {
+namespace catalog
+{
 
 /// What a list to pick from shows of a product.
 struct ListedProduct {
@@ -26,7 +27,8 @@ struct ListedProduct {
 /// (catalog/load/load.h), and the open one goes on serving the old products until it is opened again.
 /// Every function may throw a std::runtime_error when the file or its disk breaks under it.
 /// For one thread at a time; every thread opens a Store of its own.
-class Store {
+class Store
+{
 public:
     enum class Mode {
         ReadOnly, ///< serves; writes nothing, also next to the file
@@ -38,8 +40,8 @@ public:
     /// which, `place.source` is the path.
     [[nodiscard]] static core::Result<Store> open(const std::filesystem::path& path, Mode mode);
 
-    /// A catalog that lives in memory only, or any path opened for writing.
-    /// Throws std::runtime_error where `open` would return an error.
+    /// A catalog that lives in memory (":memory:"), or in a file that nobody else knows yet: no other writer is kept
+    /// out. Throws std::runtime_error where `open` would return an error.
     explicit Store(const std::string& path);
 
     Store(Store&&) noexcept;
@@ -64,6 +66,9 @@ public:
     /// Puts all of them in or, when it throws, none. Returns how many stand in place of one with the same number,
     /// an earlier one of `products` included.
     std::size_t put(std::span<const core::Product> products);
+
+    /// Writes all products into a new file, where none may lie. Throws std::runtime_error.
+    void copy_to(const std::filesystem::path& path) const;
 
     /// Whether another file lies at the path by now, so that it is time to open it. Cheap: ask at every scan.
     /// A file that is gone is no change: the open one still serves.

@@ -1,0 +1,160 @@
+#include "catalog/file/safe_write.h"
+
+#include <cerrno>
+#include <fcntl.h>
+#include <sys/file.h>
+#include <sys/stat.h>
+#include <system_error>
+#include <unistd.h>
+#include <utility>
+
+namespace catalog
+{
+namespace
+{
+
+namespace fs = std::filesystem;
+
+[[noreturn]] void throw_errno(const fs::path& path)
+{
+    throw std::system_error(errno, std::generic_category(), path.string());
+}
+
+void sync(const fs::path& path, int flags)
+{
+    const int handle = ::open(path.c_str(), flags | O_CLOEXEC);
+    if (handle < 0)
+        throw_errno(path);
+    const int synced = ::fsync(handle);
+    const int why = errno;
+    ::close(handle);
+    if (synced != 0) {
+        errno = why;
+        throw_errno(path);
+    }
+}
+
+auto cannot_write(const fs::path& path, const std::string& detail)
+{
+    return core::refuse(core::Error::Kind::CannotWrite, detail, core::Place{path.string(), 0, {}, {}, {}});
+}
+
+/// A load by the administrator must not take the catalog away from the station's own user.
+void take_over_permissions(const fs::path& from, const fs::path& to)
+{
+    struct stat old {
+    };
+    if (::stat(from.c_str(), &old) != 0)
+        return; // there was none: the new file keeps what the system gave it
+    if (::chmod(to.c_str(), old.st_mode & 07777U) != 0)
+        throw_errno(to);
+    if (::geteuid() == 0 && ::chown(to.c_str(), old.st_uid, old.st_gid) != 0)
+        throw_errno(to);
+}
+
+} // namespace
+
+void Disk::sync_file(const fs::path& file)
+{
+    sync(file, O_RDONLY);
+}
+
+void Disk::rename(const fs::path& from, const fs::path& to)
+{
+    fs::rename(from, to);
+}
+
+void Disk::sync_folder(const fs::path& folder)
+{
+    sync(folder, O_RDONLY | O_DIRECTORY);
+}
+
+Disk& real_disk()
+{
+    static Disk disk; // holds nothing
+    return disk;
+}
+
+fs::path folder_of(const fs::path& file)
+{
+    const auto folder = file.parent_path();
+    return folder.empty() ? fs::path(".") : folder;
+}
+
+core::Result<FolderLock> FolderLock::take(const fs::path& folder)
+{
+    const int handle = ::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+    if (handle < 0)
+        return cannot_write(folder, std::generic_category().message(errno));
+    if (::flock(handle, LOCK_EX | LOCK_NB) == 0)
+        return FolderLock(handle);
+    const int why = errno;
+    ::close(handle);
+    return cannot_write(folder,
+                        why == EWOULDBLOCK ? "another program is writing there" : std::generic_category().message(why));
+}
+
+FolderLock::FolderLock(FolderLock&& other) noexcept : handle_(std::exchange(other.handle_, -1)) {}
+
+FolderLock::~FolderLock()
+{
+    if (handle_ >= 0)
+        ::close(handle_);
+}
+
+core::Result<SafeWrite> SafeWrite::begin(const fs::path& target, Disk& disk)
+{
+    std::error_code error;
+    auto real = fs::weakly_canonical(target, error);
+    if (error)
+        return cannot_write(target, error.message());
+    if (fs::is_directory(real, error))
+        return cannot_write(target, "it is a folder");
+    auto lock = FolderLock::take(folder_of(real));
+    if (!lock)
+        return cannot_write(target, lock.error().detail);
+    SafeWrite writing(std::move(real), std::move(*lock), disk);
+    writing.clear_aside();
+    return writing;
+}
+
+SafeWrite::SafeWrite(fs::path target, FolderLock lock, Disk& disk)
+    : target_(std::move(target)), aside_(target_.string() + ".new"), lock_(std::move(lock)), disk_(&disk)
+{
+}
+
+SafeWrite::SafeWrite(SafeWrite&& other) noexcept
+    : target_(std::move(other.target_)), aside_(std::move(other.aside_)), lock_(std::move(other.lock_)),
+      disk_(other.disk_), open_(std::exchange(other.open_, false))
+{
+}
+
+SafeWrite::~SafeWrite()
+{
+    if (open_)
+        clear_aside();
+}
+
+void SafeWrite::clear_aside() const noexcept
+{
+    std::error_code ignored; // what cannot be removed stops the writing soon enough
+    fs::remove(aside_, ignored);
+    // A database's journal that outlives its file would be played back into the next file of that name.
+    fs::remove(aside_.string() + "-journal", ignored);
+}
+
+core::Result<void> SafeWrite::commit()
+{
+    try {
+        take_over_permissions(target_, aside_);
+        disk_->sync_file(aside_);
+        disk_->rename(aside_, target_);
+        open_ = false;
+        disk_->sync_folder(folder_of(target_));
+        return {};
+    } catch (const std::system_error& error) {
+        return cannot_write(target_, error.code().message());
+    }
+}
+
+} // namespace catalog

@@ -1,0 +1,97 @@
+#include "catalog/store/schema.h"
+
+#include <SQLiteCpp/Database.h>
+#include <SQLiteCpp/Exception.h>
+#include <SQLiteCpp/Statement.h>
+#include <SQLiteCpp/Transaction.h>
+
+#include <sqlite3.h>
+#include <string>
+
+namespace catalog
+{
+namespace
+{
+
+constexpr int application = 0x50725374; // "PrSt" in the file's header says that the file is ours
+constexpr int version = 1;              // raised with every change of the tables
+
+// Amounts are whole billionths. What is empty in a label is NULL here, never 0. How a column of figures is written
+// stands in row.cpp.
+constexpr const char* tables = R"(
+CREATE TABLE product (
+    gtin INTEGER PRIMARY KEY,
+    name TEXT NOT NULL,
+    brand TEXT NOT NULL,
+    aisle TEXT NOT NULL,
+    note TEXT NOT NULL,
+    panel TEXT NOT NULL,
+    audience TEXT NOT NULL,
+    household TEXT NOT NULL,
+    serving_nano INTEGER,
+    serving_unit TEXT,
+    servings TEXT NOT NULL,
+    servings_nano INTEGER NOT NULL,
+    figures TEXT NOT NULL,
+    not_significant TEXT NOT NULL,
+    second_kind TEXT,
+    second_figures TEXT,
+    second_not_significant TEXT,
+    ingredients TEXT,
+    contains_statement TEXT,
+    net_printed TEXT,
+    net_nano INTEGER,
+    net_unit TEXT,
+    source TEXT NOT NULL,
+    source_row INTEGER NOT NULL,
+    entered_on TEXT NOT NULL
+) STRICT;
+CREATE INDEX product_in_order ON product (aisle COLLATE NOCASE, name COLLATE NOCASE, gtin);
+)";
+
+int pragma(SQLite::Database& database, const char* name)
+{
+    return database.execAndGet(std::string("PRAGMA ") + name).getInt();
+}
+
+auto cannot_read(const std::filesystem::path& path, const char* detail)
+{
+    return core::refuse(core::Error::Kind::CannotRead, detail, core::Place{path.string(), 0, {}, {}, {}});
+}
+
+} // namespace
+
+void make_tables(SQLite::Database& database)
+{
+    SQLite::Transaction all(database, SQLite::TransactionBehavior::IMMEDIATE);
+    database.exec(tables);
+    database.exec("PRAGMA application_id = " + std::to_string(application));
+    database.exec("PRAGMA user_version = " + std::to_string(version));
+    all.commit();
+}
+
+core::Result<void> check_tables(SQLite::Database& database, const std::filesystem::path& path)
+{
+    try {
+        if (pragma(database, "application_id") != application)
+            return cannot_read(path, "it is no Pairstand catalog");
+        if (pragma(database, "user_version") > version)
+            return cannot_read(path, "it was made by a newer version of Pairstand");
+        if (pragma(database, "user_version") != version)
+            return cannot_read(path, "it is no Pairstand catalog");
+        if (database.execAndGet("PRAGMA integrity_check(1)").getString() != "ok")
+            return cannot_read(path, "it is torn");
+        return {};
+    } catch (const SQLite::Exception& error) {
+        switch (error.getErrorCode()) {
+        case SQLITE_NOTADB:
+            return cannot_read(path, "it is no Pairstand catalog");
+        case SQLITE_CORRUPT:
+            return cannot_read(path, "it is torn");
+        default:
+            return cannot_read(path, error.what());
+        }
+    }
+}
+
+} // namespace catalog

@@ -1,0 +1,23 @@
+// The tables of a catalog file, their version, and how a file is told to be one of ours and whole.
+#pragma once
+
+#include "core/error.h"
+
+#include <filesystem>
+
+namespace SQLite
+{
+class Database;
+}
+
+namespace catalog
+{
+
+/// Makes the tables in an empty database, all or none.
+void make_tables(SQLite::Database& database);
+
+/// Whether this is a catalog that this program can read, with nothing missing or torn: reads all of it once.
+/// Errors: CannotRead, with `path` as its source.
+[[nodiscard]] core::Result<void> check_tables(SQLite::Database& database, const std::filesystem::path& path);
+
+} // namespace catalog
