@@ -1,0 +1,73 @@
+// The only writer of ui::State: performs what people ask, takes scans, keeps comparison and words ready.
+#pragma once
+
+#include "catalog/store/store.h"
+#include "kiosk/input/scan.h"
+#include "ui/state.h"
+#include "ui/words/language.h"
+
+#include <functional>
+#include <optional>
+#include <span>
+#include <vector>
+
+namespace kiosk {
+
+/// One station's session. Not thread safe: lives on the screen's thread.
+class Session {
+public:
+    /// `languages` must not be empty and, like `store`, must outlive the session.
+    Session(catalog::Store& store, std::span<const ui::Language> languages);
+
+    [[nodiscard]] const ui::State& state() const { return state_; }
+    [[nodiscard]] const ui::Language& language() const { return languages_[language_]; }
+
+    /// Performs what was asked for, in order.
+    void apply(const ui::Actions& actions);
+
+    /// Takes one scan: from its raw text to a side, or to an answer why not. Never throws for what was scanned.
+    void take(const Scan& scan);
+
+    /// What the camera says of itself.
+    enum class Camera { Off, Ready, None, Stalled };
+    void camera_is(Camera camera);
+
+    /// Sets language ("en"), text size and basis without a notice: for `render` and settings. Unknown ones are ignored.
+    void set_language(std::string_view code);
+    void set_text_percent(int percent);
+    void show(ui::ScreenId screen);
+
+private:
+    void perform(const ui::GoBack&);
+    void perform(const ui::StartOver&);
+    void perform(const ui::TakeBack&);
+    void perform(const ui::NextLanguage&);
+    void perform(const ui::NextTextSize&);
+    void perform(const ui::ChooseBasis&);
+    void perform(const ui::ToggleKeep&);
+    void perform(const ui::OpenLabel&);
+    void perform(const ui::ShowPair&);
+    void perform(const ui::ChooseByName&);
+    void perform(const ui::OpenAisle&);
+    void perform(const ui::TakeProduct&);
+    void perform(const ui::TurnPage&);
+
+    void place(core::Product product);
+    void go(ui::ScreenId screen);
+    void say(ui::Notice::Tone tone, std::string words);
+    void refuse_scan(const Scan& scan, const core::Error& error);
+    void offer(std::vector<core::Product> products);
+    void show_aisles();
+    void refresh();
+
+    catalog::Store& store_;
+    std::span<const ui::Language> languages_;
+    std::size_t language_ = 0;
+    ui::State state_;
+    std::optional<ui::State> before_; ///< what StartOver put away
+    std::vector<ui::ScreenId> trail_; ///< where GoBack leads
+    unsigned taken_ = 0;
+    Camera camera_ = Camera::Off;
+};
+
+} // namespace kiosk

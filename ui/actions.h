@@ -1,0 +1,81 @@
+// What people can ask for by touch or key: one struct each. Screens report them, the session performs them.
+#pragma once
+
+#include "core/code/gtin.h"
+#include "core/compare/basis.h"
+
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace ui {
+
+/// The two sides of a pair.
+enum class Side { Left, Right };
+
+[[nodiscard]] constexpr std::size_t index_of(Side side) { return side == Side::Left ? 0 : 1; }
+
+/// One screen back.
+struct GoBack {
+    bool operator==(const GoBack&) const = default;
+};
+/// Empty both sides and go to Welcome; can be taken back.
+struct StartOver {
+    bool operator==(const StartOver&) const = default;
+};
+/// Undo the last StartOver.
+struct TakeBack {
+    bool operator==(const TakeBack&) const = default;
+};
+/// The next language.
+struct NextLanguage {
+    bool operator==(const NextLanguage&) const = default;
+};
+/// The next text size; after the largest comes the smallest.
+struct NextTextSize {
+    bool operator==(const NextTextSize&) const = default;
+};
+/// Another basis for the pair.
+struct ChooseBasis {
+    core::Basis basis;
+    bool operator==(const ChooseBasis&) const = default;
+};
+/// Keep this side when the next product comes, or let it go again.
+struct ToggleKeep {
+    Side side;
+    bool operator==(const ToggleKeep&) const = default;
+};
+/// Show the label of one side by itself.
+struct OpenLabel {
+    Side side;
+    bool operator==(const OpenLabel&) const = default;
+};
+/// Back to the two side by side.
+struct ShowPair {
+    bool operator==(const ShowPair&) const = default;
+};
+/// Open the list of aisles.
+struct ChooseByName {
+    bool operator==(const ChooseByName&) const = default;
+};
+/// Open one aisle of the list.
+struct OpenAisle {
+    std::string aisle;
+    bool operator==(const OpenAisle&) const = default;
+};
+/// Take a product from a list, as if it had been scanned.
+struct TakeProduct {
+    core::Gtin gtin;
+    bool operator==(const TakeProduct&) const = default;
+};
+/// Turn to another page of what does not fit.
+struct TurnPage {
+    int by; ///< +1 or -1
+    bool operator==(const TurnPage&) const = default;
+};
+
+using Action = std::variant<GoBack, StartOver, TakeBack, NextLanguage, NextTextSize, ChooseBasis, ToggleKeep, OpenLabel,
+                            ShowPair, ChooseByName, OpenAisle, TakeProduct, TurnPage>;
+using Actions = std::vector<Action>;
+
+} // namespace ui

@@ -1,0 +1,16 @@
+// Theme, sizes and fonts together: how this window looks right now.
+#pragma once
+
+#include "ui/look/fonts.h"
+#include "ui/look/sizes.h"
+#include "ui/look/theme.h"
+
+namespace ui {
+
+struct Look {
+    const Theme& theme;
+    Sizes sizes;
+    Fonts fonts;
+};
+
+} // namespace ui

@@ -1,0 +1,73 @@
+// All that lives from frame to frame. Only the session writes it; screens read it and compute nothing.
+#pragma once
+
+#include "core/compare/comparison.h"
+#include "core/product.h"
+#include "ui/actions.h"
+#include "ui/words/label_words.h"
+#include "ui/words/pair_words.h"
+
+#include <array>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace ui {
+
+enum class ScreenId { Welcome, OneLabel, Pair, NotFound, WhichProduct, PickAisle, PickProduct, Gallery };
+
+/// A product on one side.
+struct Held {
+    core::Product product;
+    bool kept = false;      ///< stays when the next product comes
+    unsigned taken = 0;     ///< counts up with each product taken: the smaller one is the older side
+    bool operator==(const Held&) const = default;
+};
+
+/// The visible answer to the last scan or touch, already in words.
+struct Notice {
+    enum class Tone { Quiet, Found, Refused }; ///< which sound goes with it
+    std::string words;
+    Tone tone = Tone::Quiet;
+    unsigned number = 0; ///< counts up with each notice, so that the same words twice sound twice
+    bool operator==(const Notice&) const = default;
+};
+
+/// One line of a list to choose from.
+struct PickEntry {
+    core::Gtin gtin;
+    std::string name;
+    std::string detail; ///< brand, net quantity
+    bool operator==(const PickEntry&) const = default;
+};
+
+/// One aisle of the list.
+struct PickAisle {
+    std::string aisle; ///< as in the catalog; may be empty
+    std::string words; ///< "Cereals"
+    std::string count; ///< "16 products"
+    bool operator==(const PickAisle&) const = default;
+};
+
+struct State {
+    ScreenId screen = ScreenId::Welcome;
+    std::array<std::optional<Held>, 2> sides;
+    std::optional<Side> newest; ///< the side that changed last: underlined until the next touch
+    core::Basis basis = core::Basis::Serving;
+    std::optional<core::Comparison> comparison;
+    std::optional<PairWords> pair;   ///< both sides in words, once there are two
+    std::optional<LabelWords> label; ///< the label that OneLabel shows
+    Side label_side = Side::Left;
+    std::string code;               ///< what NotFound tells about
+    std::vector<PickEntry> picks;   ///< products to choose from (PickProduct, WhichProduct)
+    std::vector<PickAisle> aisles;  ///< PickAisle
+    std::string pick_title;
+    int page = 0; ///< of the screen shown; a screen shows its last page when this is too high
+    int text_percent = 100;
+    std::string other_language; ///< the name of the language that the button changes to
+    bool can_take_back = false;
+    Notice notice;
+    std::string reader; ///< what the camera says of itself, in words; empty: nothing to say
+};
+
+} // namespace ui

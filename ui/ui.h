@@ -1,0 +1,17 @@
+// What every screen is given to draw with.
+#pragma once
+
+#include "ui/look/look.h"
+#include "ui/notes.h"
+#include "ui/words/language.h"
+
+namespace ui {
+
+/// Words, look and the place for notes. Lives for one frame.
+struct Ui {
+    const Language& language;
+    const Look& look;
+    Notes& notes;
+};
+
+} // namespace ui

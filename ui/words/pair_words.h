@@ -1,0 +1,62 @@
+// A comparison in words: made once by the session, then placed on the screen, spoken and printed without change.
+#pragma once
+
+#include "core/compare/comparison.h"
+#include "core/product.h"
+#include "ui/words/language.h"
+
+#include <array>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace ui {
+
+/// One side of a row as people read it.
+struct FigureWords {
+    std::string amount;              ///< "0.5 g", "less than 1 g", "not printed"
+    std::string percent;             ///< "3 %", or empty
+    std::optional<int> percent_value; ///< where it stands on the 5-20 line
+    bool operator==(const FigureWords&) const = default;
+};
+
+/// One nutrient as people read it.
+struct RowWords {
+    core::Nutrient nutrient;
+    core::Aim aim;
+    std::string name;
+    FigureWords left;
+    FigureWords right;
+    std::string finding;              ///< "Left has less"
+    std::vector<std::string> remarks; ///< what must be said beside the figures: ranges, changed readings, why not
+    bool operator==(const RowWords&) const = default;
+};
+
+/// The head of one side.
+struct SideWords {
+    std::string place;    ///< "Left"
+    std::string name;     ///< the product's own name, with its brand
+    std::string servings; ///< "About 9 servings, 1 cup (39 g) each"
+    std::string net;      ///< "12 oz (340 g)", or empty
+    bool operator==(const SideWords&) const = default;
+};
+
+/// A whole comparison in words.
+struct PairWords {
+    std::array<SideWords, 2> sides;
+    std::vector<std::string> first; ///< said before all figures: serving sizes, why not, unlike labels
+    std::vector<RowWords> rows;
+    bool operator==(const PairWords&) const = default;
+};
+
+/// Words a comparison: the one place that words a finding.
+[[nodiscard]] PairWords pair_words(const core::Comparison& comparison, const core::Product& left,
+                                   const core::Product& right, const Language& language);
+
+/// Words the head of one side.
+[[nodiscard]] SideWords side_words(const core::Product& product, bool is_left, const Language& language);
+
+/// A nutrient's name.
+[[nodiscard]] const std::string& nutrient_name(core::Nutrient nutrient, const Language& language);
+
+} // namespace ui
