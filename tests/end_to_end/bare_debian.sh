@@ -57,6 +57,7 @@ fill() { # fill ROOT RELEASE: unpacks the root, lets its apt see what apt sees h
     apt-config dump | grep -E '^Acquire::(http|https|ftp)(::|[[:space:]])' >"$root/etc/apt/apt.conf.d/95outside" || true
     printf '#!/bin/sh\nexit 101\n' >"$root/usr/sbin/policy-rc.d" # no service is started in here
     chmod 755 "$root/usr/sbin/policy-rc.d"
+    echo force-unsafe-io >"$root/etc/dpkg/dpkg.cfg.d/quick" # the root is thrown away: nothing needs to survive a power cut
     cp -L /etc/resolv.conf "$root/etc/resolv.conf"
     echo "127.0.0.1 localhost $(uname -n)" >"$root/etc/hosts"
     git -c safe.directory='*' clone -q --no-hardlinks "$checkout" "$root/src"
