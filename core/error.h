@@ -8,8 +8,7 @@
 #include <string_view>
 #include <utility>
 
-namespace core
-{
+namespace core {
 
 /// Where in outside data something was found, and what should have stood there. Empty fields mean "does not apply".
 struct Place {

@@ -1,9 +1,7 @@
 #include "core/origin.h"
 
-namespace core
-{
-namespace
-{
+namespace core {
+namespace {
 
 constexpr int days_in[] = {31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
 

@@ -8,12 +8,10 @@
 #include <string>
 #include <string_view>
 
-namespace core
-{
+namespace core {
 
 /// A calendar day, valid by construction.
-class Date
-{
+class Date {
 public:
     /// Reads "2026-11-25" (ISO 8601). Errors: BadValue, also for days that do not exist.
     [[nodiscard]] static Result<Date> parse(std::string_view text);

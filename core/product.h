@@ -7,8 +7,7 @@
 
 #include <string>
 
-namespace core
-{
+namespace core {
 
 /// A product with its label.
 struct Product {

@@ -13,7 +13,10 @@ namespace ui {
 /// The two sides of a pair.
 enum class Side { Left, Right };
 
-[[nodiscard]] constexpr std::size_t index_of(Side side) { return side == Side::Left ? 0 : 1; }
+[[nodiscard]] constexpr std::size_t index_of(Side side)
+{
+    return side == Side::Left ? 0 : 1;
+}
 
 /// One screen back.
 struct GoBack {

@@ -19,8 +19,8 @@ enum class ScreenId { Welcome, OneLabel, Pair, NotFound, WhichProduct, PickAisle
 /// A product on one side.
 struct Held {
     core::Product product;
-    bool kept = false;      ///< stays when the next product comes
-    unsigned taken = 0;     ///< counts up with each product taken: the smaller one is the older side
+    bool kept = false;  ///< stays when the next product comes
+    unsigned taken = 0; ///< counts up with each product taken: the smaller one is the older side
     bool operator==(const Held&) const = default;
 };
 
@@ -58,9 +58,9 @@ struct State {
     std::optional<PairWords> pair;   ///< both sides in words, once there are two
     std::optional<LabelWords> label; ///< the label that OneLabel shows
     Side label_side = Side::Left;
-    std::string code;               ///< what NotFound tells about
-    std::vector<PickEntry> picks;   ///< products to choose from (PickProduct, WhichProduct)
-    std::vector<PickAisle> aisles;  ///< PickAisle
+    std::string code;              ///< what NotFound tells about
+    std::vector<PickEntry> picks;  ///< products to choose from (PickProduct, WhichProduct)
+    std::vector<PickAisle> aisles; ///< PickAisle
     std::string pick_title;
     int page = 0; ///< of the screen shown; a screen shows its last page when this is too high
     int text_percent = 100;

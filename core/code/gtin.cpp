@@ -2,10 +2,8 @@
 
 #include <algorithm>
 
-namespace core
-{
-namespace
-{
+namespace core {
+namespace {
 
 bool is_digit(char c)
 {

@@ -8,16 +8,14 @@
 #include <string>
 #include <string_view>
 
-namespace core
-{
+namespace core {
 
 /// The modulo-10 check digit ('0' to '9') that belongs behind these digits. `body` holds digits only.
 [[nodiscard]] char check_digit(std::string_view body);
 
 /// A product number with a right check digit, kept in its 14-digit form: the same item has one Gtin, however it was
 /// read.
-class Gtin
-{
+class Gtin {
 public:
     /// Takes 8, 12, 13 or 14 digits, nothing else (no blanks, no signs).
     /// Errors: NotDigits, WrongLength, WrongCheckDigit, in that order.

@@ -2,10 +2,8 @@
 
 #include <string_view>
 
-namespace core
-{
-namespace
-{
+namespace core {
+namespace {
 
 int number(std::string_view digits)
 {

@@ -4,8 +4,7 @@
 
 #include "core/code/gtin.h"
 
-namespace core
-{
+namespace core {
 
 /// What a number with a right check digit is for.
 enum class CodeClass {

@@ -1,8 +1,7 @@
 // Which bars a code was printed in, as far as the reader tells: it decides how eight digits are understood.
 #pragma once
 
-namespace core
-{
+namespace core {
 
 /// The kinds of bar code that carry product numbers (ISO/IEC 15420 for EAN/UPC), and two for the rest.
 enum class Symbology {

@@ -4,10 +4,8 @@
 
 #include <algorithm>
 
-namespace core
-{
-namespace
-{
+namespace core {
+namespace {
 
 bool all_digits(std::string_view text)
 {

@@ -6,8 +6,7 @@
 #include <string>
 #include <string_view>
 
-namespace core
-{
+namespace core {
 
 /// Expands eight digits (number system 0 or 1, six digits, check digit) to the twelve of the UPC-A.
 /// Errors: NotDigits, WrongLength (not 8), NotAProductCode (number system other than 0 or 1), WrongCheckDigit.

@@ -2,10 +2,8 @@
 
 #include "core/figure/rounding.h"
 
-namespace core
-{
-namespace
-{
+namespace core {
+namespace {
 
 Why package_problem(const Label& label)
 {

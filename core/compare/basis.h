@@ -3,8 +3,7 @@
 
 #include "core/label/label.h"
 
-namespace core
-{
+namespace core {
 
 /// The amount of each food that is set side by side.
 enum class Basis {

@@ -4,10 +4,8 @@
 
 #include <algorithm>
 
-namespace core
-{
-namespace
-{
+namespace core {
+namespace {
 
 bool prints(const Column& column, Nutrient nutrient)
 {

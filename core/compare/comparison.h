@@ -9,8 +9,7 @@
 #include <optional>
 #include <vector>
 
-namespace core
-{
+namespace core {
 
 /// The answer for one nutrient.
 enum class Finding {

@@ -5,10 +5,8 @@
 
 #include <algorithm>
 
-namespace core
-{
-namespace
-{
+namespace core {
+namespace {
 
 constexpr std::int64_t one = 1'000'000'000;
 constexpr Scale as_it_is{one, one, one, one};

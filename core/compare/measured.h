@@ -7,8 +7,7 @@
 
 #include <optional>
 
-namespace core
-{
+namespace core {
 
 /// One side of a row before the two are held against each other.
 struct Measured {

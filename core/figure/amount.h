@@ -4,14 +4,12 @@
 #include <compare>
 #include <cstdint>
 
-namespace core
-{
+namespace core {
 
 /// An exact amount in billionths of its unit. The tag keeps grams from being added to kilocalories.
 /// Holds +-9.2 thousand million units; what is read from outside is limited far below (figure.h).
 template<class Dimension>
-class Amount
-{
+class Amount {
 public:
     constexpr Amount() = default;
     static constexpr Amount from_nano(std::int64_t nano) { return Amount(nano); }

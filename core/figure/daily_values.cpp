@@ -2,8 +2,7 @@
 
 #include "core/figure/daily_values_table.h"
 
-namespace core
-{
+namespace core {
 
 std::optional<Content> daily_value(Nutrient nutrient, Panel panel, Audience audience)
 {

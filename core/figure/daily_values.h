@@ -7,8 +7,7 @@
 
 #include <optional>
 
-namespace core
-{
+namespace core {
 
 /// The Daily Value, in the nutrient's base unit; nothing where the rule sets none (trans fat, total sugars ...).
 [[nodiscard]] std::optional<Content> daily_value(Nutrient nutrient, Panel panel, Audience audience);

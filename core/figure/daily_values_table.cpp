@@ -3,10 +3,8 @@
 // they stood, and 21 CFR 101.9(c)(7)(iii) for protein. Rows marked `memory` were not found in a text of the rule.
 #include "core/figure/daily_values_table.h"
 
-namespace core
-{
-namespace
-{
+namespace core {
+namespace {
 
 using N = Nutrient;
 using P = Panel;

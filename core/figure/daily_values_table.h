@@ -7,8 +7,7 @@
 #include <cstdint>
 #include <span>
 
-namespace core
-{
+namespace core {
 
 /// One Daily Value, in billionths of a gram.
 struct DailyValueRow {

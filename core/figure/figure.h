@@ -10,8 +10,7 @@
 #include <string>
 #include <string_view>
 
-namespace core
-{
+namespace core {
 
 /// A printed amount of a nutrient. `amount` is the number that stands there, in grams (or kilocalories).
 struct Figure {

@@ -6,8 +6,7 @@
 
 #include <algorithm>
 
-namespace core
-{
+namespace core {
 
 PercentRounding percent_rounding(Nutrient nutrient, Panel panel)
 {

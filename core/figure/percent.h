@@ -10,8 +10,7 @@
 
 #include <optional>
 
-namespace core
-{
+namespace core {
 
 /// Where a percent Daily Value of one serving stands by the published guide. A reading, not a judgement.
 enum class Reading {

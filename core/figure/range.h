@@ -7,8 +7,7 @@
 #include <algorithm>
 #include <optional>
 
-namespace core
-{
+namespace core {
 
 /// low <= true value < high: never empty, never one point (an exact thing is an Amount).
 /// Sums, and multiples by whole numbers from 1 on, keep that form exactly; differences and quotients do not, so there

@@ -5,10 +5,8 @@
 
 #include <algorithm>
 
-namespace core
-{
-namespace
-{
+namespace core {
+namespace {
 
 /// Billionths, half open; the untyped twin of Range, for rules that serve several dimensions.
 struct Raw {

@@ -10,8 +10,7 @@
 
 #include <optional>
 
-namespace core
-{
+namespace core {
 
 /// The figure that a label prints for a true amount (0 or more), by the first choice of the rule.
 [[nodiscard]] Figure printed_figure(Nutrient nutrient, Content true_amount, Panel panel = Panel::Of2016);

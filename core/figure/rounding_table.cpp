@@ -4,10 +4,8 @@
 
 #include <cstddef>
 
-namespace core
-{
-namespace
-{
+namespace core {
+namespace {
 
 constexpr std::int64_t g = 1'000'000'000;
 constexpr std::int64_t kcal = g;

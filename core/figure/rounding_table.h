@@ -8,8 +8,7 @@
 #include <span>
 #include <string_view>
 
-namespace core
-{
+namespace core {
 
 /// "To the nearest `step`" from `from` on, up to the next band; billionths of the base unit.
 struct Band {

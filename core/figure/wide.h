@@ -7,8 +7,7 @@
 #include <cstdint>
 #include <limits>
 
-namespace core
-{
+namespace core {
 
 /// 128-bit integers: a product of two amounts (below 2^63 each) always fits.
 __extension__ using Wide = __int128;

@@ -3,8 +3,7 @@
 
 #include "core/label/nutrient.h"
 
-namespace core
-{
+namespace core {
 
 /// Which way people are taught to look.
 enum class Aim { Less, More, Neither };

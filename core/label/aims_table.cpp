@@ -4,10 +4,8 @@
 // cholesterol on labels of 2016.
 #include "core/label/aims.h"
 
-namespace core
-{
-namespace
-{
+namespace core {
+namespace {
 
 constexpr Nutrient less[] = {
     Nutrient::TotalFat,    Nutrient::SaturatedFat, Nutrient::TransFat,

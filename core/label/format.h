@@ -1,8 +1,7 @@
 // Which label it is: its panel, and whom it is for. Both decide the Daily Values; the panel decides some roundings.
 #pragma once
 
-namespace core
-{
+namespace core {
 
 /// Which panel it is: the one of the rule of 27 May 2016, or one before it with other Daily Values.
 enum class Panel { Of2016, Older };

@@ -5,10 +5,8 @@
 #include <cstdint>
 #include <numeric>
 
-namespace core
-{
-namespace
-{
+namespace core {
+namespace {
 
 struct Fraction {
     std::int64_t over;

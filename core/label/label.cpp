@@ -1,7 +1,6 @@
 #include "core/label/label.h"
 
-namespace core
-{
+namespace core {
 
 NetQuantity parse_net_quantity(std::string_view printed)
 {

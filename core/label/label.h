@@ -11,8 +11,7 @@
 #include <set>
 #include <string>
 
-namespace core
-{
+namespace core {
 
 /// What a label prints for one nutrient; either part may be missing.
 struct Line {

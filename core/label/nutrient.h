@@ -7,8 +7,7 @@
 #include <span>
 #include <string_view>
 
-namespace core
-{
+namespace core {
 
 /// Every line that a panel of 2016 or before may print, in the order of the panel.
 enum class Nutrient {

@@ -2,10 +2,8 @@
 // (order and indents), (c)(8)(iv) (units of vitamins and minerals).
 #include "core/label/nutrient.h"
 
-namespace core
-{
-namespace
-{
+namespace core {
+namespace {
 
 using N = Nutrient;
 using U = Unit;

@@ -4,10 +4,8 @@
 
 #include <algorithm>
 
-namespace core
-{
-namespace
-{
+namespace core {
+namespace {
 
 std::string_view trimmed(std::string_view text)
 {

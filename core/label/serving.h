@@ -9,8 +9,7 @@
 #include <string_view>
 #include <variant>
 
-namespace core
-{
+namespace core {
 
 /// Grams or millilitres: unlike ones do not mix.
 using Measure = std::variant<Mass, Volume>;

@@ -26,8 +26,8 @@ struct Fonts {
     ImFont* headline = nullptr; ///< bold
 };
 
-/// Clears the atlas and fills it with our fonts at these sizes. Call between frames only; the texture must be made anew.
-/// Throws std::runtime_error when a file is no font.
+/// Clears the atlas and fills it with our fonts at these sizes. Call between frames only; the texture must be made
+/// anew. Throws std::runtime_error when a file is no font.
 [[nodiscard]] Fonts build_fonts(ImFontAtlas& atlas, const FontFiles& files, const Sizes& sizes);
 
 } // namespace ui

@@ -14,8 +14,8 @@ namespace ui {
 
 /// One side of a row as people read it.
 struct FigureWords {
-    std::string amount;              ///< "0.5 g", "less than 1 g", "not printed"
-    std::string percent;             ///< "3 %", or empty
+    std::string amount;               ///< "0.5 g", "less than 1 g", "not printed"
+    std::string percent;              ///< "3 %", or empty
     std::optional<int> percent_value; ///< where it stands on the 5-20 line
     bool operator==(const FigureWords&) const = default;
 };
