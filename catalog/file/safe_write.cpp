@@ -8,10 +8,8 @@
 #include <unistd.h>
 #include <utility>
 
-namespace catalog
-{
-namespace
-{
+namespace catalog {
+namespace {
 
 namespace fs = std::filesystem;
 
@@ -42,8 +40,7 @@ auto cannot_write(const fs::path& path, const std::string& detail)
 /// A load by the administrator must not take the catalog away from the station's own user.
 void take_over_permissions(const fs::path& from, const fs::path& to)
 {
-    struct stat old {
-    };
+    struct stat old {};
     if (::stat(from.c_str(), &old) != 0)
         return; // there was none: the new file keeps what the system gave it
     if (::chmod(to.c_str(), old.st_mode & 07777U) != 0)
@@ -119,7 +116,7 @@ core::Result<SafeWrite> SafeWrite::begin(const fs::path& target, Disk& disk)
 }
 
 SafeWrite::SafeWrite(fs::path target, FolderLock lock, Disk& disk)
-    : target_(std::move(target)), aside_(target_.string() + ".new"), lock_(std::move(lock)), disk_(&disk)
+    : target_(std::move(target)), aside_(target_.string() + ".pairstand-new"), lock_(std::move(lock)), disk_(&disk)
 {
 }
 

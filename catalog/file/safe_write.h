@@ -7,13 +7,11 @@
 #include <filesystem>
 #include <string>
 
-namespace catalog
-{
+namespace catalog {
 
 /// What safe writing asks of the disk; tests put one in its place that loses power at a chosen step.
 /// Every function throws std::system_error when the disk refuses.
-class Disk
-{
+class Disk {
 public:
     Disk() = default;
     Disk(const Disk&) = delete;
@@ -28,8 +26,7 @@ public:
 [[nodiscard]] Disk& real_disk();
 
 /// Keeps every other writer out of a folder as long as it lives; ends with the process, however that ends.
-class FolderLock
-{
+class FolderLock {
 public:
     /// Errors: CannotWrite when the folder is missing or another writer holds it.
     [[nodiscard]] static core::Result<FolderLock> take(const std::filesystem::path& folder);
@@ -43,8 +40,7 @@ private:
 };
 
 /// One replacement of a file. Until `commit` the old file is untouched; without it what was written is thrown away.
-class SafeWrite
-{
+class SafeWrite {
 public:
     /// Locks the folder of `target` (a link is followed to the file it names) and clears away what a broken off
     /// writing left. Errors: CannotWrite.

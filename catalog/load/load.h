@@ -1,6 +1,7 @@
 // One load: sheets are read, and either all of them reach the catalog or none does.
 #pragma once
 
+#include "catalog/file/safe_write.h"
 #include "catalog/read/faults.h"
 #include "core/error.h"
 
@@ -9,8 +10,7 @@
 #include <string>
 #include <vector>
 
-namespace catalog
-{
+namespace catalog {
 
 /// What the user asks of a load.
 struct LoadOptions {
@@ -32,6 +32,6 @@ struct LoadReport {
 /// and a broken off load changes nothing. Errors: CannotRead (the catalog there is no catalog, newer or torn),
 /// CannotWrite (disk, permission, or another writer at work); all else is in the report.
 [[nodiscard]] core::Result<LoadReport> load(const std::vector<std::string>& sources, const std::filesystem::path& into,
-                                            LoadOptions options = {});
+                                            LoadOptions options = {}, Disk& disk = real_disk());
 
 } // namespace catalog

@@ -1,9 +1,7 @@
 #include "catalog/read/faults.h"
 
-namespace catalog
-{
-namespace
-{
+namespace catalog {
+namespace {
 
 constexpr std::size_t readable = 60; // bytes of a cell that a sentence can carry
 

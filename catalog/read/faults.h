@@ -6,12 +6,10 @@
 #include <cstddef>
 #include <vector>
 
-namespace catalog
-{
+namespace catalog {
 
 /// A list of errors that a hostile file cannot make endless.
-class Faults
-{
+class Faults {
 public:
     static constexpr std::size_t most_kept = 1000; ///< nobody reads more, and each may hold a cell
 

@@ -7,10 +7,8 @@
 #include <charconv>
 #include <stdexcept>
 
-namespace catalog
-{
-namespace
-{
+namespace catalog {
+namespace {
 
 constexpr std::array columns = {
     "gtin",

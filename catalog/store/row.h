@@ -7,13 +7,11 @@
 #include <string>
 #include <string_view>
 
-namespace SQLite
-{
+namespace SQLite {
 class Statement;
 }
 
-namespace catalog
-{
+namespace catalog {
 
 /// "INSERT OR REPLACE ..." with a place for every column.
 [[nodiscard]] std::string put_sql();

@@ -8,10 +8,8 @@
 #include <sqlite3.h>
 #include <string>
 
-namespace catalog
-{
-namespace
-{
+namespace catalog {
+namespace {
 
 constexpr int application = 0x50725374; // "PrSt" in the file's header says that the file is ours
 constexpr int version = 1;              // raised with every change of the tables

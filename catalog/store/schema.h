@@ -5,13 +5,11 @@
 
 #include <filesystem>
 
-namespace SQLite
-{
+namespace SQLite {
 class Database;
 }
 
-namespace catalog
-{
+namespace catalog {
 
 /// Makes the tables in an empty database, all or none.
 void make_tables(SQLite::Database& database);

@@ -14,10 +14,8 @@
 #include <sys/stat.h>
 #include <utility>
 
-namespace catalog
-{
-namespace
-{
+namespace catalog {
+namespace {
 
 namespace fs = std::filesystem;
 using core::Error;
@@ -33,8 +31,7 @@ struct FileIdentity {
 
 std::optional<FileIdentity> identity_of(const fs::path& path)
 {
-    struct stat found {
-    };
+    struct stat found {};
     if (::stat(path.c_str(), &found) != 0)
         return std::nullopt;
     return FileIdentity{found.st_dev, found.st_ino};
@@ -46,8 +43,7 @@ auto refuse(Error::Kind kind, const fs::path& path, const std::string& detail)
 }
 
 /// Leaves a statement ready for the next question, and no read lock behind.
-class ResetAtExit
-{
+class ResetAtExit {
 public:
     explicit ResetAtExit(SQLite::Statement& statement) : statement_(statement) {}
     ResetAtExit(const ResetAtExit&) = delete;

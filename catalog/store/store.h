@@ -11,8 +11,7 @@
 #include <string>
 #include <vector>
 
-namespace catalog
-{
+namespace catalog {
 
 /// What a list to pick from shows of a product.
 struct ListedProduct {
@@ -27,8 +26,7 @@ struct ListedProduct {
 /// (catalog/load/load.h), and the open one goes on serving the old products until it is opened again.
 /// Every function may throw a std::runtime_error when the file or its disk breaks under it.
 /// For one thread at a time; every thread opens a Store of its own.
-class Store
-{
+class Store {
 public:
     enum class Mode {
         ReadOnly, ///< serves; writes nothing, also next to the file

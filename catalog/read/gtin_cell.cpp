@@ -1,0 +1,100 @@
+#include "catalog/read/gtin_cell.h"
+
+#include "core/code/store_code.h"
+#include "core/code/upc_e.h"
+
+#include <algorithm>
+#include <string>
+
+namespace catalog {
+namespace {
+
+using core::Error;
+
+auto refuse(Error::Kind kind, std::string_view cell, std::string expected)
+{
+    constexpr std::size_t enough_to_show = 40;
+    return core::refuse(kind, "gtin",
+                        core::Place{"", 0, "", std::string(cell.substr(0, enough_to_show)), std::move(expected)});
+}
+
+/// "9.52E+12", "9,52E+12": what a spreadsheet makes of a long number in a column that is not text.
+bool is_shortened(std::string_view cell)
+{
+    const auto e = cell.find_first_of("eE");
+    const auto is_part = [](char c) { return (c >= '0' && c <= '9') || c == '.' || c == ',' || c == '+'; };
+    return e != std::string_view::npos && e > 0 && e + 1 < cell.size() &&
+           std::all_of(cell.begin(), cell.begin() + static_cast<std::ptrdiff_t>(e), is_part) &&
+           std::all_of(cell.begin() + static_cast<std::ptrdiff_t>(e) + 1, cell.end(), is_part);
+}
+
+/// What it would be with the zeros that a spreadsheet takes off in front; empty when that is no number either.
+/// Zeros in front never change the check digit.
+std::string with_zeros(std::string_view cell)
+{
+    constexpr std::size_t shortest = 6; // fewer digits are something else than a number that lost zeros
+    if (cell.size() < shortest)
+        return {};
+    const std::size_t length = cell.size() < 8 ? 8 : 12;
+    if (cell.size() >= length)
+        return {};
+    std::string longer = std::string(length - cell.size(), '0').append(cell);
+    return core::Gtin::parse(longer) ? longer : std::string{};
+}
+
+std::string what_is_meant(std::string_view cell, Error::Kind kind)
+{
+    if (kind == Error::Kind::WrongLength)
+        if (const auto longer = with_zeros(cell); !longer.empty())
+            return longer + " (a spreadsheet takes zeros off the front of a number: set the column to Text)";
+    if (kind == Error::Kind::WrongCheckDigit) {
+        if (const auto twelve = core::expand_upc_e(cell))
+            return *twelve + " (the eight digits are its short form, UPC-E)";
+        return "a number whose last digit fits the others: compare it with the package";
+    }
+    return "8, 12, 13 or 14 digits with their check digit";
+}
+
+std::string what_it_is(core::CodeClass code_class)
+{
+    switch (code_class) {
+    case core::CodeClass::RestrictedRegion:
+    case core::CodeClass::RestrictedCompany:
+        return "a product's number; this one is a store's own and means something else in the next store";
+    case core::CodeClass::Coupon:
+    case core::CodeClass::Refund:
+        return "a product's number; this one is of a coupon or a refund";
+    case core::CodeClass::Isbn:
+    case core::CodeClass::Ismn:
+    case core::CodeClass::Issn:
+        return "a food's number; this one is of a book, of printed music or of a magazine";
+    case core::CodeClass::Reserved:
+    case core::CodeClass::Unassigned:
+    case core::CodeClass::Unused:
+    case core::CodeClass::Product:
+    case core::CodeClass::Demo:
+        break;
+    }
+    return "a product's number; no product has this one";
+}
+
+} // namespace
+
+core::Result<core::Gtin> read_gtin(std::string_view cell)
+{
+    if (is_shortened(cell))
+        return refuse(Error::Kind::BadValue, cell,
+                      "all digits of the number (a spreadsheet has shortened it: set the column to Text, then enter it "
+                      "again)");
+    auto gtin = core::Gtin::parse(cell);
+    if (!gtin)
+        return refuse(gtin.error().kind, cell, what_is_meant(cell, gtin.error().kind));
+    if (core::is_case(*gtin))
+        return refuse(Error::Kind::NotAProductCode, cell,
+                      "the number on one package; this one is of a case of them (1 to 9 in front of 13 digits)");
+    if (const auto code_class = core::class_of(*gtin, cell.size()); !core::names_one_product(code_class))
+        return refuse(Error::Kind::NotAProductCode, cell, what_it_is(code_class));
+    return gtin;
+}
+
+} // namespace catalog

@@ -1,0 +1,34 @@
+// A sheet, one product a row, to products and to all that is wrong with it, in one go. docs/sheet.md explains the
+// columns.
+#pragma once
+
+#include "catalog/read/faults.h"
+#include "core/product.h"
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace catalog {
+
+/// What a sheet holds.
+struct Sheet {
+    std::vector<core::Product> products; ///< the rows without a fault; none when the file or its header has one
+    std::size_t refused_rows = 0;        ///< the other rows, as far as they could be told apart
+    Faults faults;
+};
+
+constexpr std::size_t largest_sheet = 64U << 20U; ///< bytes; far above any sheet made by hand
+constexpr std::size_t most_rows = 200'000;        ///< rows with something in them
+
+/// Reads a sheet from its bytes. `source` is the file as the user named it.
+/// Faults: BadEncoding (no text, or a workbook), TooLarge, Empty, those of the header (sheet_header.h), BadRow,
+/// DoubledValue (a number that stands in an earlier row), and for cells BadValue, MissingValue and those of
+/// gtin_cell.h.
+[[nodiscard]] Sheet read_sheet(std::string_view bytes, const std::string& source);
+
+/// The same from a file. Further faults: CannotRead, TooLarge.
+[[nodiscard]] Sheet read_sheet_file(const std::string& path);
+
+} // namespace catalog

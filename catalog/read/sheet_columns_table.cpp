@@ -1,0 +1,36 @@
+#include "catalog/read/sheet_columns.h"
+
+namespace catalog {
+namespace {
+
+// docs/sheet.md explains every row; a test keeps the two the same.
+constexpr SheetColumnRow rows[] = {
+    {Field::Gtin, "gtin", true, 40, "8, 12, 13 or 14 digits with their check digit", "9521234543213"},
+    {Field::Name, "name", true, 120, "the product's name", "Oat rounds, honey"},
+    {Field::Brand, "brand", false, 120, "the brand as text", "Millbrook"},
+    {Field::Aisle, "aisle", false, 120, "the aisle as text", "Cereal"},
+    {Field::Note, "note", false, 500, "a remark as text", "New recipe since spring"},
+    {Field::EnteredOn, "entered_on", true, 40,
+     "the day on which the label was read, such as 2026-11-25 (year-month-day)", "2026-11-25"},
+    {Field::Panel, "panel", false, 40, "2016 or older", "2016"},
+    {Field::Audience, "audience", false, 40, "adult, ages_1_3 or infant", "adult"},
+    {Field::Household, "serving_household", false, 120, "the serving in household words, such as 2/3 cup", "2/3 cup"},
+    {Field::ServingSize, "serving_size", false, 40, "grams or millilitres, such as 55 g or 240 mL", "55 g"},
+    {Field::Servings, "servings_per_container", false, 40, "8, about 9, 2.5, varied or single", "about 8"},
+    {Field::NetQuantity, "net_quantity", false, 120, "the net quantity as printed, such as 12 oz (340 g)",
+     "15.9 oz (450 g)"},
+    {Field::NotSignificant, "not_significant", false, 1000,
+     "nutrients with \";\" between them, such as trans_fat;vitamin_d", "trans_fat;cholesterol"},
+    {Field::SecondColumn, "second_column", false, 40, "as_prepared or per_container", "as_prepared"},
+    {Field::Ingredients, "ingredients", false, 10'000, "the ingredients as printed", "Whole grain oats, honey, salt"},
+    {Field::Contains, "contains", false, 1000, "the Contains statement, or none where the label prints none", "Oats"},
+};
+
+} // namespace
+
+std::span<const SheetColumnRow> sheet_columns_table()
+{
+    return rows;
+}
+
+} // namespace catalog

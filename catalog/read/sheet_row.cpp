@@ -1,0 +1,272 @@
+#include "catalog/read/sheet_row.h"
+
+#include "catalog/read/gtin_cell.h"
+#include "catalog/read/number_cell.h"
+#include "catalog/read/text.h"
+
+#include <algorithm>
+
+namespace catalog {
+namespace {
+
+using core::Error;
+
+/// A word of a cell and what it stands for.
+template<class Value>
+struct Word {
+    std::string_view text;
+    Value value;
+};
+
+constexpr Word<core::Panel> panels[] = {{"2016", core::Panel::Of2016}, {"older", core::Panel::Older}};
+constexpr Word<core::Audience> audiences[] = {
+    {"adult", core::Audience::Adult}, {"ages_1_3", core::Audience::Ages1To3}, {"infant", core::Audience::Infant}};
+constexpr Word<core::SecondColumn::Kind> second_kinds[] = {{"as_prepared", core::SecondColumn::Kind::AsPrepared},
+                                                           {"per_container", core::SecondColumn::Kind::PerContainer}};
+
+class RowReader {
+public:
+    RowReader(const CsvRow& row, const SheetReading& sheet, Faults& faults)
+        : row_(row), sheet_(sheet), faults_(faults), faults_before_(faults.count())
+    {
+    }
+
+    RowRead read()
+    {
+        if (!has_right_length())
+            return {}; // its cells may belong to other columns: what they hold says nothing
+        for (std::size_t place = 0; place < row_.cells.size(); ++place)
+            read_cell(place);
+        check_whole();
+        RowRead read{gtin_, std::move(gtin_cell_), std::nullopt};
+        if (faults_.count() == faults_before_ && gtin_ && entered_on_)
+            read.product = core::Product{*gtin_,
+                                         std::move(name_),
+                                         std::move(brand_),
+                                         std::move(aisle_),
+                                         std::move(note_),
+                                         std::move(label_),
+                                         core::Origin{sheet_.file_name, row_.number, *entered_on_}};
+        return read;
+    }
+
+private:
+    bool has_right_length()
+    {
+        const auto places = sheet_.header.columns.size();
+        const bool only_blanks_behind =
+            row_.cell_count == row_.cells.size() &&
+            std::all_of(row_.cells.begin() + static_cast<std::ptrdiff_t>(std::min(places, row_.cells.size())),
+                        row_.cells.end(), [](const std::string& cell) { return shown(cell).empty(); });
+        if (row_.cell_count == places || (row_.cell_count > places && only_blanks_behind))
+            return true;
+        faults_.add({Error::Kind::BadRow, "cells",
+                     core::Place{sheet_.source, row_.number, "", std::to_string(row_.cell_count) + " cells",
+                                 std::to_string(places) + " cells, as many as the header has"}});
+        return false;
+    }
+
+    void read_cell(std::size_t place)
+    {
+        const auto cell = tidy(row_.cells[place]);
+        const auto* column = place < sheet_.header.columns.size() ? sheet_.header.columns[place] : nullptr;
+        if (column == nullptr) {
+            if (!cell || !cell->empty())
+                nameless(place);
+            return;
+        }
+        if (!cell) {
+            fault(Error::Kind::BadEncoding, *column, shown(row_.cells[place]),
+                  "letters and signs that can be shown: save the sheet as CSV in UTF-8");
+            return;
+        }
+        if (cell->empty()) {
+            if (column->required)
+                fault(Error::Kind::MissingValue, *column, "", column->expected);
+            return;
+        }
+        if (const auto letters = letters_in(*cell); letters > column->longest) {
+            fault(Error::Kind::TooLarge, *column, *cell,
+                  "at most " + std::to_string(column->longest) + " letters, not " + std::to_string(letters));
+            return;
+        }
+        take(*column, *cell);
+    }
+
+    /// A cell under no name would be lost without a word. (Unknown names are told by the header.)
+    void nameless(std::size_t place)
+    {
+        if (place >= sheet_.header.names.size() || !sheet_.header.names[place].empty())
+            return;
+        faults_.add({Error::Kind::BadValue, "nameless",
+                     core::Place{sheet_.source, row_.number, column_by_place(place), shown(row_.cells[place]),
+                                 "no text here, since the header has no name above it"}});
+    }
+
+    void take(const SheetColumn& column, const std::string& cell)
+    {
+        switch (column.field) {
+        case Field::Gtin:
+            gtin_cell_ = cell;
+            return keep(column, cell, read_gtin(cell), gtin_);
+        case Field::Name:
+            return keep_text(cell, name_);
+        case Field::Brand:
+            return keep_text(cell, brand_);
+        case Field::Aisle:
+            return keep_text(cell, aisle_);
+        case Field::Note:
+            return keep_text(cell, note_);
+        case Field::EnteredOn:
+            return keep(column, cell, core::Date::parse(cell), entered_on_);
+        case Field::Panel:
+            return keep_word(column, cell, panels, label_.panel);
+        case Field::Audience:
+            return keep_word(column, cell, audiences, label_.audience);
+        case Field::Household:
+            serving_said_ = true;
+            return keep_text(cell, label_.serving.household);
+        case Field::ServingSize:
+            serving_said_ = true;
+            return keep_number(column, cell, core::parse_measure, label_.serving.metric);
+        case Field::Servings:
+            return keep_number(column, cell, core::parse_servings, label_.servings);
+        case Field::NetQuantity:
+            label_.net_quantity = core::parse_net_quantity(cell);
+            return;
+        case Field::NotSignificant:
+            return take_not_significant(column, cell);
+        case Field::SecondColumn:
+            second_said_ = true;
+            return keep_word(column, cell, second_kinds, second_kind_);
+        case Field::Ingredients:
+            return keep_text(cell, label_.ingredients);
+        case Field::Contains:
+            return keep_text(in_small_letters(cell) == "none" ? "" : cell, label_.contains);
+        case Field::Amount:
+        case Field::Percent:
+            return take_figure(column, cell);
+        }
+    }
+
+    void take_not_significant(const SheetColumn& column, std::string_view cell)
+    {
+        while (!cell.empty()) {
+            const auto end = cell.find(';');
+            const auto key = in_small_letters(shown(cell.substr(0, end)));
+            cell.remove_prefix(end == std::string_view::npos ? cell.size() : end + 1);
+            if (key.empty())
+                continue;
+            if (const auto nutrient = core::nutrient_by_key(key)) {
+                label_.per_serving.not_significant.insert(*nutrient);
+                continue;
+            }
+            const auto nearest = nearest_nutrient(key);
+            fault(Error::Kind::BadValue, column, key, nearest.empty() ? column.expected : nearest);
+        }
+    }
+
+    void take_figure(const SheetColumn& column, const std::string& cell)
+    {
+        second_figures_ = second_figures_ || column.second;
+        const auto nutrient = *column.nutrient;
+        auto& line = (column.second ? second_ : label_.per_serving).lines[nutrient];
+        const auto parse = [nutrient](std::string_view text) { return core::parse_figure(nutrient, text); };
+        if (column.field == Field::Percent)
+            keep_number(column, cell, core::parse_percent, line.percent);
+        else
+            keep_number(column, cell, parse, line.amount);
+    }
+
+    /// What only all cells together can show.
+    void check_whole()
+    {
+        const bool metric = sheet_.header.has(Field::ServingSize);
+        if (!serving_said_ && (metric || sheet_.header.has(Field::Household))) {
+            const auto& column = *sheet_column(metric ? "serving_size" : "serving_household");
+            fault(Error::Kind::MissingValue, column, "", column.expected);
+        }
+        const auto& second = *sheet_column("second_column");
+        if (second_figures_ && !second_said_)
+            fault(Error::Kind::MissingValue, second, "",
+                  second.expected + ", since the row has figures of a second column");
+        if (second_kind_ && !second_figures_)
+            fault(Error::Kind::BadValue, second, "", "nothing, or figures in the columns second_calories and so on");
+        if (second_kind_ && second_figures_)
+            label_.second = core::SecondColumn{*second_kind_, std::move(second_)};
+    }
+
+    /// Keeps what was read, or tells what was expected.
+    template<class Value, class Kept>
+    void keep(const SheetColumn& column, const std::string& cell, core::Result<Value> read, Kept& kept)
+    {
+        if (read)
+            kept = *std::move(read);
+        else
+            fault(read.error().kind, column, cell,
+                  read.error().place.expected.empty() ? column.expected : read.error().place.expected);
+    }
+
+    template<class Kept>
+    void keep_text(const std::string& cell, Kept& kept)
+    {
+        kept = cell;
+    }
+
+    template<class Words, class Kept>
+    void keep_word(const SheetColumn& column, const std::string& cell, const Words& words, Kept& kept)
+    {
+        const auto small = in_small_letters(cell);
+        for (const auto& word : words)
+            if (word.text == small) {
+                kept = word.value;
+                return;
+            }
+        fault(Error::Kind::BadValue, column, cell, column.expected);
+    }
+
+    /// The same for a cell with a number in it.
+    template<class Parse, class Kept>
+    void keep_number(const SheetColumn& column, const std::string& cell, Parse parse, Kept& kept)
+    {
+        const auto number = with_decimal_points(cell, sheet_.comma_is_decimal);
+        if (!number)
+            return fault(number.error().kind, column, cell, number.error().place.expected);
+        keep(column, cell, parse(*number), kept);
+    }
+
+    void fault(Error::Kind kind, const SheetColumn& column, std::string found, std::string expected)
+    {
+        faults_.add({kind, "cell",
+                     core::Place{sheet_.source, row_.number, column.name, std::move(found), std::move(expected)}});
+    }
+
+    const CsvRow& row_;
+    const SheetReading& sheet_;
+    Faults& faults_;
+    std::size_t faults_before_;
+    std::optional<core::Gtin> gtin_;
+    std::optional<core::Date> entered_on_;
+    std::string gtin_cell_;
+    std::string name_, brand_, aisle_, note_;
+    core::Label label_;
+    core::Column second_;
+    std::optional<core::SecondColumn::Kind> second_kind_;
+    bool serving_said_ = false;
+    bool second_said_ = false;
+    bool second_figures_ = false;
+};
+
+} // namespace
+
+bool is_empty(const CsvRow& row)
+{
+    return std::all_of(row.cells.begin(), row.cells.end(), [](const std::string& cell) { return shown(cell).empty(); });
+}
+
+RowRead read_row(const CsvRow& row, const SheetReading& sheet, Faults& faults)
+{
+    return RowReader(row, sheet, faults).read();
+}
+
+} // namespace catalog
