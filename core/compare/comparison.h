@@ -41,6 +41,11 @@ struct ShownPercent {
     bool operator==(const ShownPercent&) const = default;
 };
 
+/// The percent Daily Value that a column shows: printed, else worked out from the printed amount. Protein's percent is
+/// never worked out: it counts the protein's quality (21 CFR 101.9(c)(7)(ii)), which no label prints.
+[[nodiscard]] std::optional<ShownPercent> percent_of_column(const Label& label, const Column& column,
+                                                            Nutrient nutrient);
+
 /// One side of a row.
 struct Shown {
     Source source = Source::NotPrinted;

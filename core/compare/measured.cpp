@@ -197,8 +197,12 @@ Measured measured_package(const Label& label, Nutrient nutrient, std::optional<C
 {
     if (label.second && label.second->kind == SecondColumn::Kind::PerContainer) {
         Measured side = printed(label, label.second->column, nutrient, nominal);
-        if (side.shown.source != Source::NotPrinted)
+        if (side.shown.source != Source::NotPrinted) {
+            const auto serving = percent_of_column(label, label.per_serving, nutrient);
+            if (side.shown.percent && serving)
+                side.shown.percent->label_reading = serving->reading;
             return side;
+        }
     }
     Measured side = printed(label, label.per_serving, nutrient, nominal);
     const auto scale = package_scale(label.servings);

@@ -48,9 +48,4 @@ struct Scale {
 [[nodiscard]] Measured measured_hundred(const Label& label, Nutrient nutrient, const Measure& other_serving,
                                         std::optional<Content> nominal);
 
-/// The percent Daily Value that a column shows: printed, else worked out from the printed amount. Protein's percent is
-/// never worked out: it counts the protein's quality (21 CFR 101.9(c)(7)(ii)), which no label prints.
-[[nodiscard]] std::optional<ShownPercent> percent_of_column(const Label& label, const Column& column,
-                                                            Nutrient nutrient);
-
 } // namespace core

@@ -35,16 +35,18 @@ struct RowWords {
 /// The head of one side.
 struct SideWords {
     std::string place;    ///< "Left"
-    std::string name;     ///< the product's own name, with its brand
+    std::string name;     ///< the product's own name
+    std::string brand;    ///< may be empty
     std::string servings; ///< "About 9 servings, 1 cup (39 g) each"
-    std::string net;      ///< "12 oz (340 g)", or empty
+    std::string net;      ///< "12 oz (340 g)", or what the whole package holds; may be empty
     bool operator==(const SideWords&) const = default;
 };
 
 /// A whole comparison in words.
 struct PairWords {
     std::array<SideWords, 2> sides;
-    std::vector<std::string> first; ///< said before all figures: serving sizes, why not, unlike labels
+    std::vector<std::string> first;   ///< said before all figures: serving sizes, why not, unlike labels
+    std::array<std::string, 3> bases; ///< the three buttons: one serving, whole package, same amount
     std::vector<RowWords> rows;
     bool operator==(const PairWords&) const = default;
 };
@@ -53,8 +55,9 @@ struct PairWords {
 [[nodiscard]] PairWords pair_words(const core::Comparison& comparison, const core::Product& left,
                                    const core::Product& right, const Language& language);
 
-/// Words the head of one side.
-[[nodiscard]] SideWords side_words(const core::Product& product, bool is_left, const Language& language);
+/// Words the head of one side. On the basis of the package it tells what the package holds in household measures.
+[[nodiscard]] SideWords side_words(const core::Product& product, bool is_left, core::Basis basis,
+                                   const Language& language);
 
 /// A nutrient's name.
 [[nodiscard]] const std::string& nutrient_name(core::Nutrient nutrient, const Language& language);

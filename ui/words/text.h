@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstddef>
+#include <iterator>
 #include <optional>
 #include <span>
 #include <string_view>
@@ -10,52 +11,51 @@ namespace ui {
 
 // clang-format off
 #define PAIRSTAND_TEXTS(X) \
-    /* buttons and places */ \
-    X(language_name) X(other_language) X(button_back) X(button_start_over) X(button_take_back) X(button_text_size) \
+    /* Buttons and places */ \
+    X(language_name) X(button_back) X(button_start_over) X(button_take_back) X(button_text_size) \
     X(button_choose_by_name) X(button_keep) X(button_kept) X(button_page_up) X(button_page_down) X(page_of) \
-    X(button_open_label) X(button_compare) \
-    X(left) X(right) X(side_left) X(side_right) \
-    /* welcome */ \
-    X(welcome_title) X(welcome_lead) X(welcome_first) X(welcome_second) X(welcome_foot) X(welcome_caution) \
-    /* notices: the visible answer to a scan or a touch */ \
-    X(notice_found) X(notice_already) X(notice_unknown) X(notice_unreadable) X(notice_store_code) X(notice_coupon) \
-    X(notice_case) X(notice_book) X(notice_kept) X(notice_let_go) X(notice_both_kept) X(notice_which) \
-    X(notice_started_over) X(notice_taken_back) X(notice_reloaded) X(notice_catalog_broken) X(notice_no_catalog) \
-    X(camera_ready) X(camera_none) X(camera_stalled) \
-    /* not found, which of two, choose by name */ \
-    X(not_found_title) X(not_found_code) X(not_found_what_to_do) X(not_found_read_package) \
-    X(which_title) X(which_lead) X(pick_title) X(pick_aisle_title) X(pick_no_aisle) X(pick_empty) X(pick_count_one) X(pick_count_many) \
-    /* one label */ \
-    X(label_servings) X(label_servings_about) X(label_servings_varied) X(label_servings_single) X(label_servings_one) X(label_servings_not_printed) \
-    X(label_serving_size) X(label_serving_size_none) X(label_calories) X(label_less_of) X(label_more_of) X(label_other) \
-    X(label_as_prepared) X(label_per_container) X(label_ingredients) X(label_ingredients_not_recorded) X(label_contains) \
-    X(label_contains_none) X(label_contains_not_recorded) X(label_caution) X(label_origin) X(label_panel_older) \
-    X(label_audience_1_3) X(label_audience_infant) X(label_net_quantity) X(label_scan_another) X(label_not_significant) \
-    X(label_not_printed) X(label_daily) X(label_servings_teach) X(label_percent_guide) X(label_note) \
-    /* 5/20 readings */ \
-    X(reading_low) X(reading_between) X(reading_high) \
-    /* pair */ \
-    X(basis_serving) X(basis_package) X(basis_same_g) X(basis_same_ml) X(basis_same) \
-    X(sizes_same) X(sizes_differ) X(sizes_unlike) X(sizes_unknown) \
-    X(side_servings_number) X(side_servings_one) X(side_servings_about) X(side_servings_varied) X(side_servings_single) X(side_servings_none) \
-    X(side_each) X(side_net) X(package_is) X(package_is_whole) \
-    X(heading_less_of) X(heading_more_of) X(heading_other) X(heading_calories) \
-    X(finding_left_less) X(finding_left_more) X(finding_left_fewer) X(finding_left_more_calories) X(finding_same) X(finding_too_close) \
-    X(finding_not_printed) X(finding_not_printed_left) X(finding_not_printed_right) X(finding_not_comparable) \
-    X(why_audience) X(why_grams_against_ml) X(why_no_metric) X(why_varied) X(why_servings_not_printed) X(why_servings_off) X(why_figure_off) X(why_percents) \
-    X(why_shown_per_serving) X(panels_unlike) X(guide_one_serving) \
-    X(range_percent) X(range_percent_unsure) X(range_amount) X(range_reading_changes) X(package_column) \
-    /* figures */ \
-    X(less_than) X(percent) X(percent_less_than) X(not_printed_short) X(not_significant_short) X(number_and_unit)\
-    X(unit_calories) \
-    /* nutrients, in the order of the panel */ \
-    X(n_calories) X(n_total_fat) X(n_saturated_fat) X(n_trans_fat) X(n_polyunsaturated_fat) X(n_monounsaturated_fat) \
-    X(n_cholesterol) X(n_sodium) X(n_total_carbohydrate) X(n_dietary_fiber) X(n_soluble_fiber) X(n_insoluble_fiber) \
-    X(n_total_sugars) X(n_added_sugars) X(n_sugar_alcohol) X(n_protein) X(n_vitamin_d) X(n_calcium) X(n_iron) X(n_potassium) \
-    X(n_vitamin_a) X(n_vitamin_c) X(n_vitamin_e) X(n_vitamin_k) X(n_thiamin) X(n_riboflavin) X(n_niacin) X(n_vitamin_b6) \
-    X(n_folate) X(n_vitamin_b12) X(n_biotin) X(n_pantothenic_acid) X(n_phosphorus) X(n_iodine) X(n_magnesium) X(n_zinc) \
-    X(n_selenium) X(n_copper) X(n_manganese) X(n_chromium) X(n_molybdenum) X(n_chloride) X(n_choline) X(n_fluoride) \
-    /* gallery of widgets */ \
+    X(button_open_label) X(button_compare) X(left) X(right) X(side_left) X(side_right) \
+    /* Welcome */ \
+    X(welcome_title) X(welcome_lead) X(welcome_first) X(welcome_second) X(welcome_waiting) X(welcome_caution) \
+    /* Notices: the visible answer to a scan or a touch */ \
+    X(notice_found) X(notice_already) X(notice_unknown) X(notice_unreadable) X(notice_store_code) \
+    X(notice_coupon) X(notice_case) X(notice_book) X(notice_not_assigned) X(notice_kept) X(notice_let_go) \
+    X(notice_both_kept) X(notice_which) X(notice_started_over) X(notice_taken_back) X(notice_reloaded) \
+    X(notice_demo) X(notice_catalog_broken) X(camera_ready) X(camera_none) X(camera_stalled) \
+    /* Not found, which of two, choose by name */ \
+    X(not_found_title) X(not_found_code) X(not_found_what_to_do) X(not_found_read_package) X(which_title) \
+    X(which_lead) X(pick_aisle_title) X(pick_no_aisle) X(pick_empty) X(pick_count_one) X(pick_count_many) \
+    /* One label, in the taught order */ \
+    X(label_servings) X(servings_about) X(servings_varied) X(servings_single) X(servings_not_printed) \
+    X(label_servings_teach) X(label_serving_size) X(label_net_quantity) X(label_one_serving) \
+    X(label_as_prepared) X(label_per_container) X(label_ingredients) X(label_contains) X(label_contains_none) \
+    X(label_contains_not_recorded) X(label_ingredients_not_recorded) X(label_caution) X(label_origin) \
+    X(label_panel_older) X(label_audience_1_3) X(label_audience_infant) X(label_scan_another) \
+    X(label_percent_guide) X(label_percent_guide_child) X(label_not_significant) \
+    /* The 5/20 reading, always in a sentence */ \
+    X(reading_low) X(reading_between) X(reading_high) X(word_low) X(word_between) X(word_high) \
+    /* Pair */ \
+    X(basis_serving) X(basis_package) X(basis_same_g) X(basis_same_ml) X(basis_same) X(sizes_same) \
+    X(sizes_differ) X(sizes_unlike) X(sizes_unknown) X(side_servings_number) X(side_servings_one) \
+    X(side_servings_about) X(side_servings_about_one) X(side_servings_varied) X(side_servings_single) \
+    X(side_servings_none) X(size_not_printed) X(package_is) X(heading_calories) X(heading_less_of) \
+    X(heading_more_of) X(heading_other) X(finding_left_less) X(finding_left_more) X(finding_left_fewer) \
+    X(finding_same) X(finding_too_close) X(finding_not_printed_left) X(finding_not_printed_right) \
+    X(finding_not_comparable) X(why_audience) X(why_grams_against_ml) X(why_no_metric) X(why_varied) \
+    X(why_servings_not_printed) X(why_servings_off) X(why_figure_off) X(why_percents) X(why_shown_per_serving) \
+    X(panels_unlike) X(guide_one_serving) X(guide_line) X(range_percent) X(range_percent_unsure) X(range_amount) \
+    X(reading_changes) \
+    /* Figures */ \
+    X(less_than) X(percent_less_than) X(not_printed_short) X(not_significant_short) \
+    /* Nutrients, in the order of the panel */ \
+    X(n_calories) X(n_total_fat) X(n_saturated_fat) X(n_trans_fat) X(n_polyunsaturated_fat) \
+    X(n_monounsaturated_fat) X(n_cholesterol) X(n_sodium) X(n_total_carbohydrate) X(n_dietary_fiber) \
+    X(n_soluble_fiber) X(n_insoluble_fiber) X(n_total_sugars) X(n_added_sugars) X(n_sugar_alcohol) X(n_protein) \
+    X(n_vitamin_d) X(n_calcium) X(n_iron) X(n_potassium) X(n_vitamin_a) X(n_vitamin_c) X(n_vitamin_e) \
+    X(n_vitamin_k) X(n_thiamin) X(n_riboflavin) X(n_niacin) X(n_vitamin_b6) X(n_folate) X(n_vitamin_b12) \
+    X(n_biotin) X(n_pantothenic_acid) X(n_phosphorus) X(n_iodine) X(n_magnesium) X(n_zinc) X(n_selenium) \
+    X(n_copper) X(n_manganese) X(n_chromium) X(n_molybdenum) X(n_chloride) X(n_choline) X(n_fluoride) \
+    /* Gallery of widgets */ \
     X(gallery_title) X(gallery_sample)
 // clang-format on
 

@@ -1,0 +1,165 @@
+#include "ui/words/label_words.h"
+
+#include "core/compare/comparison.h"
+#include "core/label/aims.h"
+#include "ui/words/numbers.h"
+#include "ui/words/pair_words.h"
+
+namespace ui {
+namespace {
+
+using Kind = LabelPiece::Kind;
+using Servings = core::ServingsPerContainer::Kind;
+
+class Writer {
+public:
+    Writer(const core::Product& product, const Language& language)
+        : product_(product), label_(product.label), language_(language)
+    {
+        words_.title = product.brand.empty() ? product.name : product.name + " · " + product.brand;
+    }
+
+    LabelWords write()
+    {
+        sizes();
+        figures(label_.per_serving, true);
+        second_column();
+        package_texts();
+        return std::move(words_);
+    }
+
+private:
+    void add(LabelPiece piece) { words_.pieces.push_back(std::move(piece)); }
+    void lead(TextId name, std::string amount)
+    {
+        add({Kind::Lead, language_.text(name), std::move(amount), "", "", std::nullopt});
+    }
+    void heading(TextId name) { add({Kind::Heading, language_.text(name), "", "", "", std::nullopt}); }
+    void sentence(std::string words) { add({Kind::Sentence, std::move(words), "", "", "", std::nullopt}); }
+
+    std::string servings() const
+    {
+        const std::string n = count_words(label_.servings.count);
+        switch (label_.servings.kind) {
+        case Servings::Number:
+            return n;
+        case Servings::About:
+            return language_.fill(TextId::servings_about, {{"n", n}});
+        case Servings::Varied:
+            return language_.text(TextId::servings_varied);
+        case Servings::Single:
+            return language_.text(TextId::servings_single);
+        case Servings::NotPrinted:
+            break;
+        }
+        return language_.text(TextId::servings_not_printed);
+    }
+
+    void sizes()
+    {
+        lead(TextId::label_servings, servings());
+        lead(TextId::label_serving_size, serving_words(label_.serving, language_));
+        if (label_.net_quantity)
+            lead(TextId::label_net_quantity, label_.net_quantity->printed);
+        if (label_.servings.count > core::Count::whole(1))
+            sentence(language_.fill(TextId::label_servings_teach, {{"n", servings()}}));
+        if (const auto* line = label_.per_serving.find(core::Nutrient::Calories); line && line->amount)
+            lead(TextId::n_calories, amount_words(*line->amount, core::Nutrient::Calories, language_));
+        if (label_.audience == core::Audience::Ages1To3)
+            sentence(language_.text(TextId::label_audience_1_3));
+        if (label_.audience == core::Audience::Infant)
+            sentence(language_.text(TextId::label_audience_infant));
+        if (label_.panel == core::Panel::Older)
+            sentence(language_.text(TextId::label_panel_older));
+        sentence(language_.text(label_.audience == core::Audience::Adult ? TextId::label_percent_guide
+                                                                         : TextId::label_percent_guide_child));
+    }
+
+    void figure(const core::Column& column, core::Nutrient nutrient)
+    {
+        const core::Line* line = column.find(nutrient);
+        if (!line)
+            return;
+        LabelPiece piece{Kind::Figure, nutrient_name(nutrient, language_), "", "", "", std::nullopt};
+        if (line->amount)
+            piece.amount = amount_words(*line->amount, nutrient, language_);
+        if (const auto percent = core::percent_of_column(label_, column, nutrient)) {
+            piece.percent = percent_words(percent->percent, percent->less_than, language_);
+            piece.percent_value = percent->percent;
+            if (percent->reading)
+                piece.reading = reading_sentence(*percent->reading, piece.percent, language_);
+        }
+        add(std::move(piece));
+    }
+
+    void group(const core::Column& column, core::Aim aim, TextId title)
+    {
+        bool titled = false;
+        for (const auto& known : core::nutrients()) {
+            if (known.nutrient == core::Nutrient::Calories || core::aim_of(known.nutrient) != aim ||
+                !column.find(known.nutrient))
+                continue;
+            if (!titled)
+                heading(title);
+            titled = true;
+            figure(column, known.nutrient);
+        }
+    }
+
+    void figures(const core::Column& column, bool taught_order)
+    {
+        if (taught_order) {
+            group(column, core::Aim::Less, TextId::heading_less_of);
+            group(column, core::Aim::More, TextId::heading_more_of);
+            group(column, core::Aim::Neither, TextId::heading_other);
+        } else
+            for (const auto& known : core::nutrients())
+                figure(column, known.nutrient);
+        std::string list;
+        for (const core::Nutrient nutrient : column.not_significant)
+            list += (list.empty() ? "" : ", ") + nutrient_name(nutrient, language_);
+        if (!list.empty())
+            sentence(language_.fill(TextId::label_not_significant, {{"list", list}}));
+    }
+
+    void second_column()
+    {
+        if (!label_.second)
+            return;
+        heading(label_.second->kind == core::SecondColumn::Kind::AsPrepared ? TextId::label_as_prepared
+                                                                            : TextId::label_per_container);
+        figures(label_.second->column, false);
+    }
+
+    void package_texts()
+    {
+        heading(TextId::label_ingredients);
+        sentence(label_.ingredients ? *label_.ingredients : language_.text(TextId::label_ingredients_not_recorded));
+        heading(TextId::label_contains);
+        if (!label_.contains)
+            sentence(language_.text(TextId::label_contains_not_recorded));
+        else
+            sentence(label_.contains->empty() ? language_.text(TextId::label_contains_none) : *label_.contains);
+        const std::string date = product_.origin.entered_on.text();
+        sentence(language_.fill(TextId::label_caution, {{"date", date}}));
+        if (!product_.note.empty())
+            sentence(product_.note);
+        sentence(language_.fill(
+            TextId::label_origin,
+            {{"date", date}, {"source", product_.origin.source}, {"row", std::to_string(product_.origin.row)}}));
+    }
+
+    const core::Product& product_;
+    const core::Label& label_;
+    const Language& language_;
+    LabelWords words_;
+};
+
+} // namespace
+
+LabelWords label_words(const core::Product& product, const Language& language)
+{
+    return Writer(product, language).write();
+}
+
+} // namespace ui

@@ -1,0 +1,263 @@
+#include "ui/words/pair_words.h"
+
+#include "core/label/household.h"
+#include "ui/words/numbers.h"
+
+namespace ui {
+namespace {
+
+using core::Basis;
+using core::Finding;
+using core::Shown;
+using core::Source;
+using core::Why;
+using Kind = core::ServingsPerContainer::Kind;
+
+const std::string& place_of(bool is_left, const Language& language)
+{
+    return language.text(is_left ? TextId::left : TextId::right);
+}
+
+std::string servings_line(const core::Label& label, const Language& language)
+{
+    const std::string size = serving_words(label.serving, language);
+    const std::string n = count_words(label.servings.count);
+    const bool one = label.servings.count == core::Count::whole(1);
+    switch (label.servings.kind) {
+    case Kind::Number:
+        return language.fill(one ? TextId::side_servings_one : TextId::side_servings_number,
+                             {{"n", n}, {"size", size}});
+    case Kind::About:
+        return language.fill(one ? TextId::side_servings_about_one : TextId::side_servings_about,
+                             {{"n", n}, {"size", size}});
+    case Kind::Varied:
+        return language.fill(TextId::side_servings_varied, {{"size", size}});
+    case Kind::Single:
+        return language.fill(TextId::side_servings_single, {{"size", size}});
+    case Kind::NotPrinted:
+        break;
+    }
+    return language.fill(TextId::side_servings_none, {{"size", size}});
+}
+
+std::string package_line(const core::Label& label, Basis basis, const Language& language)
+{
+    const std::string net = label.net_quantity ? label.net_quantity->printed : "";
+    if (basis != Basis::Package || (label.servings.kind != Kind::Number && label.servings.kind != Kind::Single))
+        return net;
+    const auto household = core::household_times(label.serving.household, label.servings.count);
+    if (!household)
+        return net;
+    const std::string amount = net.empty() ? *household : *household + " · " + net;
+    return language.fill(TextId::package_is, {{"amount", amount}});
+}
+
+FigureWords figure_words(const Shown& shown, core::Nutrient nutrient, const Language& language)
+{
+    FigureWords words;
+    if (shown.source == Source::NotPrinted)
+        words.amount = language.text(TextId::not_printed_short);
+    else if (shown.source == Source::NotSignificant)
+        words.amount = language.text(TextId::not_significant_short);
+    else if (shown.figure)
+        words.amount = amount_words(*shown.figure, nutrient, language);
+    if (shown.percent) {
+        words.percent = percent_words(shown.percent->percent, shown.percent->less_than, language);
+        words.percent_value = shown.percent->percent;
+    }
+    return words;
+}
+
+TextId finding_text(const core::Row& row)
+{
+    const bool calories = row.nutrient == core::Nutrient::Calories;
+    switch (row.finding) {
+    case Finding::LeftLess:
+        return calories ? TextId::finding_left_fewer : TextId::finding_left_less;
+    case Finding::LeftMore:
+        return TextId::finding_left_more;
+    case Finding::SameFigure:
+        return TextId::finding_same;
+    case Finding::TooCloseToTell:
+        return TextId::finding_too_close;
+    case Finding::NotPrinted:
+        return row.left.source == Source::NotPrinted ? TextId::finding_not_printed_left
+                                                     : TextId::finding_not_printed_right;
+    case Finding::NotComparable:
+        break;
+    }
+    return TextId::finding_not_comparable;
+}
+
+std::optional<TextId> why_text(Why why)
+{
+    switch (why) {
+    case Why::UnlikeAudience:
+        return TextId::why_audience;
+    case Why::GramsAgainstMillilitres:
+        return TextId::why_grams_against_ml;
+    case Why::NoMetricServing:
+        return TextId::why_no_metric;
+    case Why::ServingsVaried:
+        return TextId::why_varied;
+    case Why::ServingsNotPrinted:
+        return TextId::why_servings_not_printed;
+    case Why::ServingsOffTheRule:
+        return TextId::why_servings_off;
+    case Why::FigureOffTheRule:
+        return TextId::why_figure_off;
+    case Why::PercentsOfUnlikeLabels:
+        return TextId::why_percents;
+    case Why::Comparable:
+        break;
+    }
+    return std::nullopt;
+}
+
+/// What the taught product hides: the range by the printed amount, said where it would mislead.
+std::string range_sentence(const core::ShownPercent& shown, const core::Product& product, bool is_left,
+                           const std::string& percent_once, const Language& language)
+{
+    const std::string n = count_words(product.label.servings.count);
+    const std::string taught = percent_words(shown.percent, shown.less_than, language);
+    const std::string low = tenths_down(shown.range->low);
+    const std::string high = tenths_up(shown.range->high);
+    if (const auto reading = core::reading_of(*shown.range))
+        return language.fill(TextId::range_percent, {{"side", place_of(is_left, language)},
+                                                     {"percent", percent_once},
+                                                     {"n", n},
+                                                     {"taught", taught},
+                                                     {"low", low},
+                                                     {"high", high},
+                                                     {"reading", reading_word(*reading, language)}});
+    const auto last = core::Percent::from_nano(shown.range->high.nano() - 1);
+    return language.fill(TextId::range_percent_unsure,
+                         {{"side", place_of(is_left, language)},
+                          {"percent", percent_once},
+                          {"n", n},
+                          {"taught", taught},
+                          {"low", low},
+                          {"high", high},
+                          {"first", reading_word(core::reading_of(shown.range->low), language)},
+                          {"second", reading_word(core::reading_of(last), language)}});
+}
+
+void remark_side(const Shown& shown, const core::Row& row, const core::Product& product, bool is_left,
+                 const Language& language, std::vector<std::string>& remarks)
+{
+    if (shown.say_range && shown.range) {
+        core::Figure high{shown.range->high, false, 0};
+        const auto unit = core::nano_of(core::info(row.nutrient).unit);
+        high.decimals = high.amount.nano() % unit == 0 ? 0 : 1;
+        remarks.push_back(language.fill(TextId::range_amount, {{"side", place_of(is_left, language)},
+                                                               {"n", count_words(product.label.servings.count)},
+                                                               {"high", amount_words(high, row.nutrient, language)}}));
+    }
+    if (!shown.percent || !shown.percent->label_reading)
+        return;
+    const auto& percent = *shown.percent;
+    if (percent.say_range) {
+        const auto once = core::percent_of_column(product.label, product.label.per_serving, row.nutrient);
+        if (once)
+            remarks.push_back(range_sentence(percent, product, is_left,
+                                             percent_words(once->percent, once->less_than, language), language));
+    } else if (percent.reading && *percent.reading != *percent.label_reading)
+        remarks.push_back(
+            language.fill(TextId::reading_changes, {{"side", place_of(is_left, language)},
+                                                    {"first", reading_word(*percent.label_reading, language)},
+                                                    {"second", reading_word(*percent.reading, language)}}));
+}
+
+RowWords row_words(const core::Row& row, const core::Comparison& comparison, const core::Product& left,
+                   const core::Product& right, const Language& language)
+{
+    RowWords words;
+    words.nutrient = row.nutrient;
+    words.aim = row.aim;
+    words.name = nutrient_name(row.nutrient, language);
+    words.left = figure_words(row.left, row.nutrient, language);
+    words.right = figure_words(row.right, row.nutrient, language);
+    words.finding = comparison.why == Why::Comparable ? language.text(finding_text(row)) : "";
+    if (row.finding == Finding::NotComparable && comparison.why == Why::Comparable)
+        if (const auto why = why_text(row.why))
+            words.remarks.push_back(language.text(*why));
+    remark_side(row.left, row, left, true, language, words.remarks);
+    remark_side(row.right, row, right, false, language, words.remarks);
+    return words;
+}
+
+std::string sizes_sentence(const core::Comparison& comparison, const core::Label& left, const core::Label& right,
+                           const Language& language)
+{
+    const std::string a = serving_words(left.serving, language);
+    const std::string b = serving_words(right.serving, language);
+    switch (comparison.sizes) {
+    case core::ServingSizes::Same:
+        return language.fill(TextId::sizes_same, {{"size", core::measure_text(*left.serving.metric)}});
+    case core::ServingSizes::Differ:
+        return language.fill(TextId::sizes_differ, {{"left", core::measure_text(*left.serving.metric)},
+                                                    {"right", core::measure_text(*right.serving.metric)}});
+    case core::ServingSizes::Unlike:
+        return language.fill(TextId::sizes_unlike, {{"left", a}, {"right", b}});
+    case core::ServingSizes::Unknown:
+        break;
+    }
+    return language.fill(TextId::sizes_unknown, {{"left", a}, {"right", b}});
+}
+
+std::vector<std::string> first_sentences(const core::Comparison& comparison, const core::Label& left,
+                                         const core::Label& right, const Language& language)
+{
+    std::vector<std::string> first{sizes_sentence(comparison, left, right, language)};
+    if (const auto why = why_text(comparison.why)) {
+        first.push_back(language.text(*why));
+        if (comparison.basis != Basis::Serving)
+            first.push_back(language.text(TextId::why_shown_per_serving));
+    }
+    if (comparison.unlike_panels)
+        first.push_back(language.fill(
+            TextId::panels_unlike,
+            {{"side", language.text(left.panel == core::Panel::Older ? TextId::side_left : TextId::side_right)}}));
+    if (comparison.basis == Basis::SameAmount && comparison.why == Why::Comparable)
+        first.push_back(language.text(TextId::guide_one_serving));
+    return first;
+}
+
+TextId same_amount_text(const core::Label& left, const core::Label& right)
+{
+    if (core::comparable_on(Basis::SameAmount, left, right) != Why::Comparable || !left.serving.metric)
+        return TextId::basis_same;
+    return std::holds_alternative<core::Mass>(*left.serving.metric) ? TextId::basis_same_g : TextId::basis_same_ml;
+}
+
+} // namespace
+
+const std::string& nutrient_name(core::Nutrient nutrient, const Language& language)
+{
+    // The names of nutrients stand in the order of the panel, in text.h as in core::Nutrient; a test holds them
+    // together.
+    const auto first = static_cast<std::size_t>(TextId::n_calories);
+    return language.text(static_cast<TextId>(first + static_cast<std::size_t>(nutrient)));
+}
+
+SideWords side_words(const core::Product& product, bool is_left, Basis basis, const Language& language)
+{
+    return {place_of(is_left, language), product.name, product.brand, servings_line(product.label, language),
+            package_line(product.label, basis, language)};
+}
+
+PairWords pair_words(const core::Comparison& comparison, const core::Product& left, const core::Product& right,
+                     const Language& language)
+{
+    PairWords words;
+    words.sides = {side_words(left, true, comparison.basis, language),
+                   side_words(right, false, comparison.basis, language)};
+    words.first = first_sentences(comparison, left.label, right.label, language);
+    words.bases = {language.text(TextId::basis_serving), language.text(TextId::basis_package),
+                   language.text(same_amount_text(left.label, right.label))};
+    for (const auto& row : comparison.rows)
+        words.rows.push_back(row_words(row, comparison, left, right, language));
+    return words;
+}
+
+} // namespace ui

@@ -1,0 +1,144 @@
+#include "ui/words/po.h"
+
+#include <optional>
+
+namespace ui {
+namespace {
+
+using core::Error;
+using core::Place;
+
+std::string_view trimmed(std::string_view line)
+{
+    const auto first = line.find_first_not_of(" \t\r");
+    if (first == std::string_view::npos)
+        return {};
+    return line.substr(first, line.find_last_not_of(" \t\r") - first + 1);
+}
+
+/// "text in quotes" with its escapes undone; nothing when it is not one whole quoted text.
+std::optional<std::string> unquoted(std::string_view quoted)
+{
+    if (quoted.size() < 2 || quoted.front() != '"' || quoted.back() != '"')
+        return std::nullopt;
+    std::string text;
+    const auto inner = quoted.substr(1, quoted.size() - 2);
+    for (std::size_t i = 0; i < inner.size(); ++i) {
+        if (inner[i] == '"')
+            return std::nullopt;
+        if (inner[i] != '\\') {
+            text += inner[i];
+            continue;
+        }
+        if (++i == inner.size())
+            return std::nullopt;
+        switch (inner[i]) {
+        case 'n':
+            text += '\n';
+            break;
+        case 't':
+            text += '\t';
+            break;
+        case '"':
+        case '\\':
+            text += inner[i];
+            break;
+        default:
+            return std::nullopt;
+        }
+    }
+    return text;
+}
+
+class PoReader {
+public:
+    explicit PoReader(std::string_view source) : source_(source) {}
+
+    core::Result<std::vector<PoMessage>> read(std::string_view text)
+    {
+        if (text.starts_with("\xEF\xBB\xBF"))
+            text.remove_prefix(3);
+        std::size_t number = 0;
+        while (!text.empty() && !error_) {
+            const auto end = text.find('\n');
+            take(trimmed(text.substr(0, end)), ++number);
+            text = end == std::string_view::npos ? std::string_view{} : text.substr(end + 1);
+        }
+        close();
+        if (!error_ && part_ == Part::Id)
+            fail(number, "", "a msgstr behind the last msgid");
+        if (error_)
+            return tl::make_unexpected(*error_);
+        return std::move(messages_);
+    }
+
+private:
+    enum class Part { None, Id, Text };
+
+    void fail(std::size_t line, std::string_view found, std::string expected)
+    {
+        if (!error_)
+            error_ = Error{Error::Kind::BadValue, "po",
+                           Place{source_, line, "", std::string(found.substr(0, 60)), std::move(expected)}};
+    }
+
+    void close()
+    {
+        if (part_ == Part::Text && !message_.id.empty() && !fuzzy_)
+            messages_.push_back(message_);
+        if (part_ == Part::Text) {
+            message_ = {};
+            fuzzy_ = false;
+            part_ = Part::None;
+        }
+    }
+
+    void take(std::string_view line, std::size_t number)
+    {
+        if (line.empty() || line.starts_with('#')) {
+            close();
+            if (line.starts_with("#,") && line.find("fuzzy") != std::string_view::npos)
+                fuzzy_ = true;
+            return;
+        }
+        if (line.starts_with("msgid ")) {
+            close();
+            if (part_ == Part::Id)
+                return fail(number, line, "a msgstr before the next msgid");
+            part_ = Part::Id;
+            message_.line = number;
+            return append(message_.id, line.substr(6), number);
+        }
+        if (line.starts_with("msgstr ") && part_ == Part::Id) {
+            part_ = Part::Text;
+            return append(message_.text, line.substr(7), number);
+        }
+        if (line.starts_with('"') && part_ != Part::None)
+            return append(part_ == Part::Id ? message_.id : message_.text, line, number);
+        fail(number, line, "msgid \"...\", msgstr \"...\" or a comment");
+    }
+
+    void append(std::string& to, std::string_view quoted, std::size_t number)
+    {
+        if (const auto text = unquoted(trimmed(quoted)))
+            to += *text;
+        else
+            fail(number, quoted, "a text in double quotes, with \\\" for a quote in it");
+    }
+
+    std::string source_;
+    Part part_ = Part::None;
+    bool fuzzy_ = false;
+    PoMessage message_;
+    std::vector<PoMessage> messages_;
+    std::optional<Error> error_;
+};
+
+} // namespace
+
+core::Result<std::vector<PoMessage>> parse_po(std::string_view text, std::string_view source)
+{
+    return PoReader(source).read(text);
+}
+
+} // namespace ui

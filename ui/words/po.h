@@ -1,0 +1,25 @@
+// Reads the part of the .po format that our language files use. Source: GNU gettext manual, "The Format of PO Files".
+#pragma once
+
+#include "core/error.h"
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace ui {
+
+/// One message: its key, its translation, and the line of its msgid (from 1).
+struct PoMessage {
+    std::string id;
+    std::string text;
+    std::size_t line = 0;
+    bool operator==(const PoMessage&) const = default;
+};
+
+/// All messages in order, the header (empty id) left out. Contexts and plurals are refused: our keys need neither.
+/// Messages marked fuzzy and obsolete ones (#~) are passed over. Errors: BadValue with the line in `place.row`.
+[[nodiscard]] core::Result<std::vector<PoMessage>> parse_po(std::string_view text, std::string_view source);
+
+} // namespace ui
