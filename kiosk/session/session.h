@@ -3,12 +3,15 @@
 
 #include "catalog/store/store.h"
 #include "kiosk/input/scan.h"
+#include "kiosk/session/scanning.h"
 #include "ui/state.h"
 #include "ui/words/language.h"
 
-#include <functional>
+#include <initializer_list>
 #include <optional>
 #include <span>
+#include <string>
+#include <string_view>
 #include <vector>
 
 namespace kiosk {
@@ -31,6 +34,15 @@ public:
     /// What the camera says of itself.
     enum class Camera { Off, Ready, None, Stalled };
     void camera_is(Camera camera);
+
+    /// Goes on with another catalog (a new one was loaded): what is on the sides stays as it was when it was scanned.
+    void use(catalog::Store& store);
+
+    /// Says once, visibly, that these are invented products.
+    void say_demo();
+
+    /// Says that the catalog broke under the station; everything that needs no catalog goes on.
+    void say_catalog_broken();
 
     /// Sets language ("en"), text size and basis without a notice: for `render` and settings. Unknown ones are ignored.
     void set_language(std::string_view code);
@@ -55,12 +67,14 @@ private:
     void place(core::Product product);
     void go(ui::ScreenId screen);
     void say(ui::Notice::Tone tone, std::string words);
-    void refuse_scan(const Scan& scan, const core::Error& error);
-    void offer(std::vector<core::Product> products);
-    void show_aisles();
+    void say(ui::Notice::Tone tone, ui::TextId id, std::initializer_list<ui::Fill> fills = {});
+    void answer(const Scanned& scanned);
+    void not_found(const std::string& code, std::string words);
+    void offer(const std::vector<core::Product>& products);
+    void list_aisles();
     void refresh();
 
-    catalog::Store& store_;
+    catalog::Store* store_;
     std::span<const ui::Language> languages_;
     std::size_t language_ = 0;
     ui::State state_;

@@ -1,0 +1,368 @@
+#include "kiosk/session/session.h"
+
+#include "kiosk/session/sides.h"
+#include "ui/look/sizes.h"
+
+#include <algorithm>
+
+namespace kiosk {
+
+using ui::Notice;
+using ui::ScreenId;
+using ui::Side;
+using ui::TextId;
+
+namespace {
+
+constexpr std::size_t most_listed = 5'000; // a list for fingers; longer catalogs are searched by name
+
+TextId side_word(Side side)
+{
+    return side == Side::Left ? TextId::side_left : TextId::side_right;
+}
+
+TextId class_text(core::CodeClass code_class)
+{
+    switch (code_class) {
+    case core::CodeClass::RestrictedRegion:
+    case core::CodeClass::RestrictedCompany:
+        return TextId::notice_store_code;
+    case core::CodeClass::Coupon:
+    case core::CodeClass::Refund:
+        return TextId::notice_coupon;
+    case core::CodeClass::Isbn:
+    case core::CodeClass::Ismn:
+    case core::CodeClass::Issn:
+        return TextId::notice_book;
+    case core::CodeClass::Product:
+    case core::CodeClass::Demo:
+    case core::CodeClass::Reserved:
+    case core::CodeClass::Unassigned:
+    case core::CodeClass::Unused:
+        break;
+    }
+    return TextId::notice_not_assigned;
+}
+
+/// Screens that hold what was scanned; the others are steps on the way and GoBack does not return to them.
+bool is_place(ScreenId screen)
+{
+    return screen == ScreenId::Welcome || screen == ScreenId::OneLabel || screen == ScreenId::Pair ||
+           screen == ScreenId::PickAisle;
+}
+
+} // namespace
+
+Session::Session(catalog::Store& store, std::span<const ui::Language> languages) : store_(&store), languages_(languages)
+{
+    refresh();
+}
+
+void Session::use(catalog::Store& store)
+{
+    store_ = &store;
+    say(Notice::Tone::Quiet, TextId::notice_reloaded);
+    if (state_.screen == ScreenId::PickAisle || state_.screen == ScreenId::PickProduct)
+        perform(ui::ChooseByName{});
+}
+
+void Session::say_demo()
+{
+    say(Notice::Tone::Quiet, TextId::notice_demo);
+}
+
+void Session::say_catalog_broken()
+{
+    say(Notice::Tone::Refused, TextId::notice_catalog_broken);
+}
+
+void Session::apply(const ui::Actions& actions)
+{
+    for (const auto& action : actions) {
+        state_.newest.reset();
+        std::visit([this](const auto& asked) { perform(asked); }, action);
+    }
+    if (!actions.empty())
+        refresh();
+}
+
+void Session::take(const Scan& scan)
+{
+    answer(look_up(scan, [this](const core::Gtin& gtin) { return store_->find(gtin); }));
+    refresh();
+}
+
+void Session::answer(const Scanned& scanned)
+{
+    using Answer = Scanned::Answer;
+    switch (scanned.answer) {
+    case Answer::Found:
+        if (scanned.products.size() > 1)
+            offer(scanned.products);
+        else
+            place(scanned.products.front());
+        break;
+    case Answer::Unknown:
+        not_found(scanned.code, language().fill(TextId::notice_unknown, {{"code", scanned.code}}));
+        break;
+    case Answer::Case:
+        say(Notice::Tone::Refused, TextId::notice_case, {{"code", scanned.code}});
+        break;
+    case Answer::NoProduct:
+        say(Notice::Tone::Refused, class_text(scanned.code_class), {{"code", scanned.code}});
+        break;
+    case Answer::Unreadable:
+        say(Notice::Tone::Refused, TextId::notice_unreadable);
+        break;
+    }
+}
+
+void Session::not_found(const std::string& code, std::string words)
+{
+    state_.code = code;
+    say(Notice::Tone::Refused, std::move(words));
+    go(ScreenId::NotFound);
+}
+
+void Session::place(core::Product product)
+{
+    const std::string name = product.name;
+    auto side = side_of(state_.sides, product.gtin);
+    const bool already = side.has_value();
+    if (!side)
+        side = side_to_take(state_.sides);
+    if (!side) {
+        say(Notice::Tone::Refused, TextId::notice_both_kept);
+        return;
+    }
+    if (!already) {
+        state_.sides[ui::index_of(*side)] = ui::Held{std::move(product), false, ++taken_};
+        before_.reset(); // what was put away is no longer the last thing that happened
+    }
+    state_.newest = side;
+    say(Notice::Tone::Found, already ? TextId::notice_already : TextId::notice_found,
+        {{"name", name}, {"side", language().text(side_word(*side))}});
+    state_.label_side = *side;
+    go(state_.sides[0] && state_.sides[1] ? ScreenId::Pair : ScreenId::OneLabel);
+}
+
+void Session::offer(const std::vector<core::Product>& products)
+{
+    state_.picks.clear();
+    for (const auto& product : products)
+        state_.picks.push_back({product.gtin, product.name, product.brand});
+    say(Notice::Tone::Found, TextId::notice_which);
+    go(ScreenId::WhichProduct);
+}
+
+void Session::perform(const ui::GoBack&)
+{
+    ScreenId to = ScreenId::Welcome;
+    while (!trail_.empty()) {
+        to = trail_.back();
+        trail_.pop_back();
+        if (is_place(to) && to != state_.screen)
+            break;
+        to = ScreenId::Welcome;
+    }
+    state_.screen = to;
+    state_.page = 0;
+}
+
+void Session::perform(const ui::StartOver&)
+{
+    if (state_.sides[0] || state_.sides[1])
+        before_ = state_;
+    state_.sides = {};
+    state_.basis = core::Basis::Serving;
+    state_.screen = ScreenId::Welcome;
+    state_.page = 0;
+    trail_.clear();
+    if (before_)
+        say(Notice::Tone::Quiet, TextId::notice_started_over);
+}
+
+void Session::perform(const ui::TakeBack&)
+{
+    if (!before_)
+        return;
+    state_.sides = before_->sides;
+    state_.basis = before_->basis;
+    state_.label_side = before_->label_side;
+    before_.reset();
+    go(state_.sides[0] && state_.sides[1] ? ScreenId::Pair : ScreenId::OneLabel);
+    say(Notice::Tone::Quiet, TextId::notice_taken_back);
+}
+
+void Session::perform(const ui::NextLanguage&)
+{
+    language_ = (language_ + 1) % languages_.size();
+    state_.notice.words.clear(); // it is in the other language
+}
+
+void Session::perform(const ui::NextTextSize&)
+{
+    set_text_percent(ui::next_text_percent(state_.text_percent));
+}
+
+void Session::perform(const ui::ChooseBasis& asked)
+{
+    state_.basis = asked.basis;
+    state_.page = 0;
+}
+
+void Session::perform(const ui::ToggleKeep& asked)
+{
+    auto& held = state_.sides[ui::index_of(asked.side)];
+    if (!held)
+        return;
+    held->kept = !held->kept;
+    say(Notice::Tone::Quiet, held->kept ? TextId::notice_kept : TextId::notice_let_go, {{"name", held->product.name}});
+}
+
+void Session::perform(const ui::OpenLabel& asked)
+{
+    if (!state_.sides[ui::index_of(asked.side)])
+        return;
+    state_.label_side = asked.side;
+    go(ScreenId::OneLabel);
+}
+
+void Session::perform(const ui::ShowPair&)
+{
+    if (state_.sides[0] && state_.sides[1])
+        go(ScreenId::Pair);
+}
+
+void Session::perform(const ui::ChooseByName&)
+{
+    list_aisles();
+    go(ScreenId::PickAisle);
+}
+
+void Session::perform(const ui::OpenAisle& asked)
+{
+    state_.picks.clear();
+    for (const auto& product : store_->products_in_order(most_listed))
+        if (product.aisle == asked.aisle)
+            state_.picks.push_back({product.gtin, product.name, product.brand});
+    state_.pick_title = asked.aisle;
+    go(ScreenId::PickProduct);
+}
+
+void Session::perform(const ui::TakeProduct& asked)
+{
+    if (auto product = store_->find(asked.gtin))
+        place(std::move(*product));
+    else
+        not_found(asked.gtin.digits(), language().fill(TextId::notice_unknown, {{"code", asked.gtin.digits()}}));
+}
+
+void Session::perform(const ui::TurnPage& asked)
+{
+    state_.page = std::max(0, state_.page + asked.by);
+}
+
+void Session::list_aisles()
+{
+    state_.aisles.clear();
+    std::vector<std::size_t> counts;
+    for (const auto& product : store_->products_in_order(most_listed)) {
+        if (state_.aisles.empty() || state_.aisles.back().aisle != product.aisle) {
+            state_.aisles.push_back({product.aisle, "", ""});
+            counts.push_back(0);
+        }
+        ++counts.back();
+    }
+    for (std::size_t i = 0; i < counts.size(); ++i) {
+        auto& aisle = state_.aisles[i];
+        aisle.words = aisle.aisle.empty() ? language().text(TextId::pick_no_aisle) : aisle.aisle;
+        aisle.count = language().fill(counts[i] == 1 ? TextId::pick_count_one : TextId::pick_count_many,
+                                      {{"n", std::to_string(counts[i])}});
+    }
+}
+
+void Session::go(ScreenId screen)
+{
+    if (screen != state_.screen) {
+        constexpr std::size_t longest_trail = 16;
+        trail_.push_back(state_.screen);
+        if (trail_.size() > longest_trail)
+            trail_.erase(trail_.begin());
+    }
+    state_.screen = screen;
+    state_.page = 0;
+}
+
+void Session::say(Notice::Tone tone, std::string words)
+{
+    state_.notice = {std::move(words), tone, state_.notice.number + 1};
+}
+
+void Session::say(Notice::Tone tone, TextId id, std::initializer_list<ui::Fill> fills)
+{
+    say(tone, language().fill(id, fills));
+}
+
+void Session::camera_is(Camera camera)
+{
+    camera_ = camera;
+    refresh();
+}
+
+void Session::set_language(std::string_view code)
+{
+    for (std::size_t i = 0; i < languages_.size(); ++i)
+        if (languages_[i].code() == code)
+            language_ = i;
+    refresh();
+}
+
+void Session::set_text_percent(int percent)
+{
+    if (std::find(std::begin(ui::text_percents), std::end(ui::text_percents), percent) != std::end(ui::text_percents))
+        state_.text_percent = percent;
+    state_.page = 0;
+}
+
+void Session::show(ScreenId screen)
+{
+    go(screen);
+    refresh();
+}
+
+/// Works out comparison and words again, so that no screen ever has to.
+void Session::refresh()
+{
+    const auto& left = state_.sides[0];
+    const auto& right = state_.sides[1];
+    state_.comparison.reset();
+    state_.pair.reset();
+    state_.label.reset();
+    if (left && right) {
+        state_.comparison = core::compare(left->product.label, right->product.label, state_.basis);
+        state_.pair = ui::pair_words(*state_.comparison, left->product, right->product, language());
+    }
+    if (const auto& held = state_.sides[ui::index_of(state_.label_side)])
+        state_.label = ui::label_words(held->product, language());
+    if (state_.screen == ScreenId::PickAisle)
+        list_aisles();
+    state_.can_take_back = before_.has_value();
+    state_.other_language = languages_[(language_ + 1) % languages_.size()].text(TextId::language_name);
+    switch (camera_) {
+    case Camera::Off:
+        state_.reader.clear();
+        break;
+    case Camera::Ready:
+        state_.reader = language().text(TextId::camera_ready);
+        break;
+    case Camera::None:
+        state_.reader = language().text(TextId::camera_none);
+        break;
+    case Camera::Stalled:
+        state_.reader = language().text(TextId::camera_stalled);
+        break;
+    }
+}
+
+} // namespace kiosk
