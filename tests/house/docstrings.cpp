@@ -5,10 +5,8 @@
 #include <regex>
 
 // A reading of C++ that is good enough for our own headers: it knows namespaces, braces and statements, not types.
-namespace test::house
-{
-namespace
-{
+namespace test::house {
+namespace {
 
 struct Statement {
     std::size_t line; // of its first word, counted from 0
@@ -28,26 +26,25 @@ std::string trimmed(std::string_view text)
 std::string without_directives(std::string code)
 {
     bool directive = false;
+    bool continued = false;
     bool at_line_start = true;
-    for (std::size_t i = 0; i < code.size(); ++i) {
-        if (code[i] == '\n') {
-            directive = directive && i > 0 && code[i - 1] == '\\';
+    for (char& c : code) {
+        if (c == '\n') {
+            directive = directive && continued;
             at_line_start = true;
             continue;
         }
-        if (at_line_start && code[i] == '#')
-            directive = true;
-        if (!std::isspace(static_cast<unsigned char>(code[i])))
-            at_line_start = false;
-        if (directive && code[i] != '\\')
-            code[i] = ' ';
+        directive = directive || (at_line_start && c == '#');
+        at_line_start = at_line_start && std::isspace(static_cast<unsigned char>(c));
+        continued = c == '\\';
+        if (directive)
+            c = ' ';
     }
     return code;
 }
 
 /// The statements that stand directly in a namespace (or in none).
-class Statements
-{
+class Statements {
 public:
     explicit Statements(std::string code) : code_(without_directives(std::move(code))) {}
 

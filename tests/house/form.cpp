@@ -4,10 +4,8 @@
 #include <array>
 #include <regex>
 
-namespace test::house
-{
-namespace
-{
+namespace test::house {
+namespace {
 
 constexpr std::size_t longest_file = 400;
 

@@ -2,10 +2,8 @@
 
 #include <doctest/doctest.h>
 
-namespace test::house
-{
-namespace
-{
+namespace test::house {
+namespace {
 
 const Tree& checkout()
 {

@@ -4,10 +4,8 @@
 #include <array>
 #include <regex>
 
-namespace test::house
-{
-namespace
-{
+namespace test::house {
+namespace {
 
 struct Row {
     std::string_view room;

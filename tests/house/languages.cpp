@@ -4,10 +4,8 @@
 #include <regex>
 #include <set>
 
-namespace test::house
-{
-namespace
-{
+namespace test::house {
+namespace {
 
 constexpr std::string_view model = "config/languages/en.po"; // the others must have what this one has
 

@@ -4,10 +4,8 @@
 #include <array>
 #include <set>
 
-namespace test::house
-{
-namespace
-{
+namespace test::house {
+namespace {
 
 constexpr std::array rooms{"core", "catalog", "ui", "kiosk"};
 

@@ -3,8 +3,7 @@
 
 #include "tests/house/tree.h"
 
-namespace test::house
-{
+namespace test::house {
 
 /// core includes nobody, catalog and ui only core, kiosk all three, nobody tests; includes begin at the top and exist.
 [[nodiscard]] Complaints includes_point_down(const Tree& tree);

@@ -6,10 +6,8 @@
 #include <fstream>
 
 // A check that never complains checks nothing: each rule is shown a file that keeps it and one that breaks it.
-namespace test::house
-{
-namespace
-{
+namespace test::house {
+namespace {
 
 struct Case {
     std::string why; // doctest of Debian 12 shows a `const char*` as an address
@@ -122,6 +120,7 @@ TEST_CASE("house: declarations without a docstring are told")
         {"an operator", in_core("bool operator==(int a, A b);"), 1},
         {"a long signature", in_core("/// F.\nint f(int a,\n      int b);\n\nint g(int a,\n      int b);"), 1},
         {"inside a second namespace", in_core("namespace x {\nint f();\n}"), 1},
+        {"a macro of several lines", in_core("#define A(X) \\\n    X(b) \\\n    X(c)\n"), 0},
         {"tests may do without", Tree{{"tests/a.h", "int f();\n"}}, 0},
     };
     check(declarations_have_docstrings, cases);

@@ -5,11 +5,9 @@
 #include <fstream>
 #include <iterator>
 
-namespace test::house
-{
+namespace test::house {
 namespace fs = std::filesystem;
-namespace
-{
+namespace {
 
 constexpr std::array pictures_and_sounds{".png", ".jpg", ".gif", ".wav", ".ttf", ".pgm", ".gray"};
 
@@ -82,8 +80,7 @@ std::string complaint(std::string_view path, std::size_t line, std::string_view 
     return std::string(path) + ":" + std::to_string(line) + ": " + std::string(what);
 }
 
-namespace
-{
+namespace {
 
 // Where the literal or comment that begins at `at` ends; `at` itself when none begins there.
 std::size_t end_of_blank(std::string_view text, std::size_t at)

@@ -7,8 +7,7 @@
 #include <string_view>
 #include <vector>
 
-namespace test::house
-{
+namespace test::house {
 
 /// Files by path from the top ("core/error.h"), with their whole text.
 using Tree = std::map<std::string, std::string>;
