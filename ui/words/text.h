@@ -13,8 +13,9 @@ namespace ui {
 #define PAIRSTAND_TEXTS(X) \
     /* Buttons and places */ \
     X(language_name) X(button_back) X(button_start_over) X(button_take_back) X(button_text_size) \
-    X(button_choose_by_name) X(button_keep) X(button_kept) X(button_page_up) X(button_page_down) X(page_of) \
-    X(button_open_label) X(button_compare) X(left) X(right) X(side_left) X(side_right) \
+    X(button_choose_by_name) X(button_by_name) X(button_keep) X(button_kept) X(button_page_up) \
+    X(button_page_down) X(page_of) X(button_open_label) X(button_compare) X(left) X(right) X(side_left) \
+    X(side_right) \
     /* Welcome */ \
     X(welcome_title) X(welcome_lead) X(welcome_first) X(welcome_second) X(welcome_waiting) X(welcome_caution) \
     /* Notices: the visible answer to a scan or a touch */ \

@@ -1,0 +1,248 @@
+#include "ui/parts/pair_table.h"
+
+#include "ui/widgets/line_5_20.h"
+#include "ui/widgets/pattern.h"
+#include "ui/widgets/text.h"
+
+#include <cmath>
+#include <optional>
+
+namespace ui {
+namespace {
+
+Style amount_style(const RowWords& row)
+{
+    return row.nutrient == core::Nutrient::Calories ? Style::Figure : Style::Strong;
+}
+
+/// Words in place of a figure ("not printed") are not shouted.
+Style style_of(const RowWords& row, const FigureWords& figure)
+{
+    const bool digits = figure.amount.find_first_of("0123456789") != std::string::npos;
+    return digits ? amount_style(row) : Style::QuietNote;
+}
+
+float mark_room(const Ui& ui)
+{
+    return 3 * ui.look.sizes.unit;
+}
+
+float line_least(const Ui& ui)
+{
+    return 30 * ui.look.sizes.unit;
+}
+
+float remarks_height(const Ui& ui, const RowWords& row, float width)
+{
+    float height = 0;
+    for (const auto& remark : row.remarks)
+        height += text_height(ui, remark, Style::QuietNote, width);
+    return height;
+}
+
+float padding(const Ui& ui)
+{
+    return ui.look.sizes.unit;
+}
+
+float figure_height(const Ui& ui, const RowWords& row, const TableWidths& widths)
+{
+    return std::max(text_height(ui, row.left.amount, style_of(row, row.left), widths.amount),
+                    text_height(ui, row.right.amount, style_of(row, row.right), widths.amount));
+}
+
+float row_height(const Ui& ui, const RowWords& row, const TableWidths& widths, float width)
+{
+    const float figures = std::max(figure_height(ui, row, widths), line_5_20_height(ui));
+    const float name = text_height(ui, row.name, Style::Text, widths.name);
+    const float finding = text_height(ui, row.finding, Style::Text, widths.finding);
+    float height = 2 * padding(ui) + remarks_height(ui, row, width);
+    if (widths.form == RowForm::Wide)
+        return height + std::max({figures, name, finding});
+    if (widths.form == RowForm::TwoLines)
+        return height + std::max(name, finding) + figures;
+    return height + name + finding + figure_height(ui, row, widths) +
+           (row.left.percent_value || row.right.percent_value ? line_5_20_height(ui) : 0);
+}
+
+/// Sets words in the middle of a line's height, so that letters of unlike sizes sit together.
+void centred(const Ui& ui, const std::string& words, Style style, Area area, Align align, Role role)
+{
+    area.low.y += std::max(0.0F, std::floor((area.height() - text_height(ui, words, style, area.width())) / 2));
+    text(ui, words, style, area, align, role);
+}
+
+/// Mark, amount and percent of one side.
+void figure(const Ui& ui, Side side, const RowWords& row, Area area, const TableWidths& widths)
+{
+    const auto& words = side == Side::Left ? row.left : row.right;
+    const Area mark_area = area.cut_left(mark_room(ui));
+    mark(ui, side, {mark_area.low.x + ui.look.sizes.unit, (area.low.y + area.high.y) / 2}, 0.9F * ui.look.sizes.unit);
+    centred(ui, words.amount, style_of(row, words), area.cut_left(widths.amount), Align::Right, Role::Figure);
+    area.cut_left(ui.look.sizes.unit);
+    centred(ui, words.percent, Style::Text, area.cut_left(widths.percent), Align::Right, Role::Figure);
+}
+
+float side_width(const Ui& ui, const TableWidths& widths)
+{
+    return mark_room(ui) + widths.amount + ui.look.sizes.unit + widths.percent;
+}
+
+void line(const Ui& ui, const RowWords& row, const Area& area)
+{
+    if (row.left.percent_value || row.right.percent_value)
+        line_5_20(ui, area, row.left.percent_value, row.right.percent_value);
+}
+
+void figures_and_line(const Ui& ui, const RowWords& row, Area area, const TableWidths& widths)
+{
+    figure(ui, Side::Left, row, area.cut_left(side_width(ui, widths)), widths);
+    Area right = area.cut_right(side_width(ui, widths));
+    line(ui, row, area.inset(widths.gap, 0));
+    figure(ui, Side::Right, row, right, widths);
+}
+
+void draw_row(const Ui& ui, const RowWords& row, Area area, const TableWidths& widths)
+{
+    const float width = area.width();
+    canvas().AddLine(area.low, {area.high.x, area.low.y}, ui.look.theme.hairline, 0.5F * ui.look.sizes.line);
+    Area rest = area.inset(0, padding(ui));
+    const float figures = std::max(figure_height(ui, row, widths), line_5_20_height(ui));
+    const float name = text_height(ui, row.name, Style::Text, widths.name);
+    const float finding = text_height(ui, row.finding, Style::Text, widths.finding);
+    if (widths.form == RowForm::Wide) {
+        Area all = rest.cut_top(std::max({figures, name, finding}));
+        centred(ui, row.name, Style::Text, all.cut_left(widths.name), Align::Left, Role::Text);
+        Area last = all.cut_right(widths.finding);
+        all.cut_right(widths.gap);
+        figures_and_line(ui, row, all, widths);
+        centred(ui, row.finding, Style::Text, last, Align::Left, Role::Text);
+    } else if (widths.form == RowForm::TwoLines) {
+        Area first = rest.cut_top(std::max(name, finding));
+        text(ui, row.name, Style::Text, first.cut_left(widths.name));
+        text(ui, row.finding, Style::Text, first.cut_right(widths.finding), Align::Right);
+        figures_and_line(ui, row, rest.cut_top(figures), widths);
+    } else {
+        text(ui, row.name, Style::Text, rest.cut_top(name));
+        Area both = rest.cut_top(figure_height(ui, row, widths));
+        figure(ui, Side::Left, row, both.cut_left(std::floor(width / 2)), widths);
+        figure(ui, Side::Right, row, both, widths);
+        if (row.left.percent_value || row.right.percent_value)
+            line(ui, row, rest.cut_top(line_5_20_height(ui)));
+        text(ui, row.finding, Style::Text, rest.cut_top(finding));
+    }
+    for (const auto& remark : row.remarks)
+        rest.cut_top(text(ui, remark, Style::QuietNote, rest));
+}
+
+std::optional<TextId> heading_of(const RowWords& row)
+{
+    if (row.nutrient == core::Nutrient::Calories)
+        return std::nullopt;
+    switch (row.aim) {
+    case core::Aim::Less:
+        return TextId::heading_less_of;
+    case core::Aim::More:
+        return TextId::heading_more_of;
+    case core::Aim::Neither:
+        break;
+    }
+    return TextId::heading_other;
+}
+
+void draw_heading(const Ui& ui, TextId id, Area area, const TableWidths& widths)
+{
+    area.low.y = area.high.y - line_height(ui, Style::Strong);
+    text(ui, ui.language.text(id), Style::Strong, area, Align::Left, Role::Heading);
+    Area scale = area;
+    if (widths.form == RowForm::Wide) {
+        scale.cut_left(widths.name + side_width(ui, widths));
+        scale.cut_right(widths.finding + widths.gap + side_width(ui, widths));
+        scale = scale.inset(widths.gap, 0);
+    } else if (widths.form == RowForm::TwoLines)
+        scale = Area{area.low, area.high}.inset(side_width(ui, widths) + widths.gap, 0);
+    else
+        return; // every line is then as wide as the page, and the words take the room
+    scale.low.y += line_height(ui, Style::Strong) - line_height(ui, Style::Note);
+    line_5_20_scale(ui, scale);
+}
+
+struct Wanted {
+    float name = 0;
+    float name_word = 0;
+    float amount = 0;
+    float percent = 0;
+    float finding = 0;
+    float finding_word = 0;
+};
+
+Wanted wanted_by(const Ui& ui, const std::vector<RowWords>& rows)
+{
+    Wanted wanted;
+    for (const auto& row : rows) {
+        wanted.name = std::max(wanted.name, text_width(ui, row.name, Style::Text));
+        wanted.name_word = std::max(wanted.name_word, widest_word(ui, row.name, Style::Text));
+        for (const auto* figure : {&row.left, &row.right}) {
+            const Style style = style_of(row, *figure);
+            // "less than 1 g" and "not printed" may take two lines; figures with their unit may not.
+            const bool words = style == Style::QuietNote || figure->amount.size() > 9;
+            wanted.amount = std::max(wanted.amount, words ? widest_word(ui, figure->amount, style)
+                                                          : text_width(ui, figure->amount, style));
+            wanted.percent = std::max(wanted.percent, text_width(ui, figure->percent, Style::Text));
+        }
+        wanted.finding = std::max(wanted.finding, text_width(ui, row.finding, Style::Text));
+        wanted.finding_word = std::max(wanted.finding_word, widest_word(ui, row.finding, Style::Text));
+    }
+    return wanted;
+}
+
+} // namespace
+
+TableWidths table_widths(const Ui& ui, const std::vector<RowWords>& rows, float width)
+{
+    const Wanted wanted = wanted_by(ui, rows);
+    TableWidths widths;
+    widths.gap = 2 * ui.look.sizes.unit;
+    widths.amount = wanted.amount;
+    widths.percent = wanted.percent;
+    const float sides = 2 * side_width(ui, widths);
+    // Long names and findings may break once before the line gets too short to show anything.
+    widths.name = std::max(wanted.name_word, std::min(wanted.name, width * 0.2F)) + widths.gap;
+    widths.finding = std::max(wanted.finding_word, std::min(wanted.finding, width * 0.18F));
+    widths.line = width - widths.name - sides - widths.finding - 3 * widths.gap;
+    if (widths.line >= line_least(ui))
+        return widths;
+    widths.form = RowForm::TwoLines;
+    widths.line = width - sides - 2 * widths.gap;
+    const float longest_name = width * 0.5F - widths.gap;
+    widths.name = std::max(wanted.name_word, std::min(wanted.name, longest_name));
+    widths.finding = std::max(wanted.finding_word, std::min(wanted.finding, width - widths.name - widths.gap));
+    if (widths.line >= line_least(ui) && widths.name + widths.finding + widths.gap <= width)
+        return widths;
+    widths.form = RowForm::Tall;
+    widths.name = width;
+    widths.finding = width;
+    widths.line = width;
+    widths.amount = std::min(wanted.amount, width / 2 - mark_room(ui) - widths.percent - 2 * ui.look.sizes.unit);
+    return widths;
+}
+
+std::vector<Block> table_blocks(const Ui& ui, const std::vector<RowWords>& rows, float width)
+{
+    const TableWidths widths = table_widths(ui, rows, width);
+    std::vector<Block> blocks;
+    std::optional<TextId> heading;
+    for (const auto& row : rows) {
+        const auto own = heading_of(row);
+        if (own && own != heading)
+            blocks.push_back({line_height(ui, Style::Strong) + ui.look.sizes.unit,
+                              [&ui, id = *own, widths](const Area& area) { draw_heading(ui, id, area, widths); }, true,
+                              ui.look.sizes.unit});
+        heading = own;
+        blocks.push_back({row_height(ui, row, widths, width),
+                          [&ui, &row, widths](const Area& area) { draw_row(ui, row, area, widths); }, false, 0});
+    }
+    return blocks;
+}
+
+} // namespace ui

@@ -1,0 +1,24 @@
+// The heads of the two sides: place, name, hue and pattern; servings first.
+#pragma once
+
+#include "ui/actions.h"
+#include "ui/look/grid.h"
+#include "ui/state.h"
+#include "ui/ui.h"
+
+namespace ui {
+
+/// How much a head tells: all, or at large letters only mark and name (the rest then stands in the pages).
+enum class HeadSize { Full, Short };
+
+/// The height that both heads want in that width.
+[[nodiscard]] float heads_height(const Ui& ui, const State& state, float width, HeadSize size);
+
+/// Draws both heads side by side. A touch on a name opens its label; "Keep this" is a button of its own.
+void heads(const Ui& ui, const State& state, const Area& area, HeadSize size, Actions& asked);
+
+/// What the short head leaves out: servings and net quantity of both sides, and the two Keep buttons, as one block.
+[[nodiscard]] float head_rest_height(const Ui& ui, const State& state, float width);
+void head_rest(const Ui& ui, const State& state, const Area& area, Actions& asked);
+
+} // namespace ui

@@ -1,0 +1,27 @@
+// The screens, one function each, for the list in screens.cpp.
+#pragma once
+
+#include "ui/actions.h"
+#include "ui/state.h"
+#include "ui/ui.h"
+
+namespace ui {
+
+/// What to do first, and room for two packages.
+void welcome_screen(const Ui& ui, const State& state, Actions& asked);
+/// One label, in the taught order.
+void one_label_screen(const Ui& ui, const State& state, Actions& asked);
+/// Two labels side by side on one of three bases.
+void pair_screen(const Ui& ui, const State& state, Actions& asked);
+/// A code that this catalog does not have.
+void not_found_screen(const Ui& ui, const State& state, Actions& asked);
+/// Two products share eight digits: which one is it?
+void which_product_screen(const Ui& ui, const State& state, Actions& asked);
+/// The aisles of the catalog.
+void pick_aisle_screen(const Ui& ui, const State& state, Actions& asked);
+/// The products of one aisle.
+void pick_product_screen(const Ui& ui, const State& state, Actions& asked);
+/// Every widget in every state: living documentation, not part of a shopper's way.
+void gallery_screen(const Ui& ui, const State& state, Actions& asked);
+
+} // namespace ui

@@ -1,0 +1,45 @@
+#include "ui/screens/screens.h"
+
+#include "ui/screens/all.h"
+
+namespace ui {
+namespace {
+
+constexpr ScreenInfo list[] = {
+    {ScreenId::Welcome, "welcome", welcome_screen},
+    {ScreenId::OneLabel, "one_label", one_label_screen},
+    {ScreenId::Pair, "pair", pair_screen},
+    {ScreenId::NotFound, "not_found", not_found_screen},
+    {ScreenId::WhichProduct, "which_product", which_product_screen},
+    {ScreenId::PickAisle, "pick_aisle", pick_aisle_screen},
+    {ScreenId::PickProduct, "pick_product", pick_product_screen},
+    {ScreenId::Gallery, "gallery", gallery_screen},
+};
+
+} // namespace
+
+std::span<const ScreenInfo> screens()
+{
+    return list;
+}
+
+void draw(const Ui& ui, const State& state, Actions& asked)
+{
+    ImGui::SetNextWindowPos({0, 0});
+    ImGui::SetNextWindowSize({ui.look.sizes.width, ui.look.sizes.height});
+    ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, {0, 0});
+    ImGui::PushStyleVar(ImGuiStyleVar_WindowBorderSize, 0.0F);
+    ImGui::PushStyleVar(ImGuiStyleVar_WindowRounding, 0.0F);
+    ImGui::PushStyleColor(ImGuiCol_WindowBg, ui.look.theme.ground);
+    ImGui::Begin("station", nullptr,
+                 ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove | ImGuiWindowFlags_NoSavedSettings |
+                     ImGuiWindowFlags_NoNav | ImGuiWindowFlags_NoBringToFrontOnFocus);
+    for (const auto& screen : list)
+        if (screen.id == state.screen)
+            screen.draw(ui, state, asked);
+    ImGui::End();
+    ImGui::PopStyleColor();
+    ImGui::PopStyleVar(3);
+}
+
+} // namespace ui

@@ -1,0 +1,93 @@
+#include "ui/parts/frame.h"
+#include "ui/screens/all.h"
+#include "ui/widgets/button.h"
+#include "ui/widgets/pattern.h"
+#include "ui/widgets/text.h"
+
+#include <cmath>
+
+namespace ui {
+namespace {
+
+/// A place for one package: the side's pattern along its outer edge, its mark, and what it waits for.
+void place(const Ui& ui, const State& state, Side side, const Area& area)
+{
+    const auto& sizes = ui.look.sizes;
+    const auto& colours = colours_of(ui, side);
+    canvas().AddRectFilled(area.low, area.high, colours.tint);
+    Area rest = area;
+    const float strip = 3 * sizes.unit;
+    pattern(ui, side, side == Side::Left ? rest.cut_left(strip) : rest.cut_right(strip));
+    rest = rest.inset(3 * sizes.unit, 2 * sizes.unit);
+    const float radius = 0.3F * line_height(ui, Style::Note);
+    Area first = rest.cut_top(line_height(ui, Style::Note));
+    mark(ui, side, {first.low.x + radius, (first.low.y + first.high.y) / 2}, radius);
+    first.cut_left(3 * radius);
+    text_in(ui, ui.language.text(side == Side::Left ? TextId::left : TextId::right), Style::Note, first, Align::Left,
+            Role::Text, colours.hue);
+    const auto& held = state.sides[index_of(side)];
+    const auto& words = held ? held->product.name
+                             : ui.language.text(side == Side::Left ? TextId::welcome_first : TextId::welcome_second);
+    rest.cut_top(text(ui, words, Style::Name, rest, Align::Left, Role::Heading));
+    if (!held)
+        text(ui, ui.language.text(TextId::welcome_waiting), Style::QuietNote, rest);
+}
+
+float place_height(const Ui& ui, const State& state, float width)
+{
+    const auto& sizes = ui.look.sizes;
+    const float inner = width - 9 * sizes.unit;
+    float height = 0;
+    for (const Side side : {Side::Left, Side::Right}) {
+        const auto& held = state.sides[index_of(side)];
+        const auto& words = held
+                                ? held->product.name
+                                : ui.language.text(side == Side::Left ? TextId::welcome_first : TextId::welcome_second);
+        height = std::max(height, text_height(ui, words, Style::Name, inner));
+    }
+    return height + line_height(ui, Style::Note) +
+           text_height(ui, ui.language.text(TextId::welcome_waiting), Style::QuietNote, inner) + 6 * sizes.unit;
+}
+
+Block words(const Ui& ui, const std::string& what, Style style, float width, float gap)
+{
+    const Role role = style == Style::Headline ? Role::Heading : Role::Text;
+    return {text_height(ui, what, style, width),
+            [&ui, &what, style, role](const Area& area) { text(ui, what, style, area, Align::Left, role); }, false,
+            gap};
+}
+
+} // namespace
+
+void welcome_screen(const Ui& ui, const State& state, Actions& asked)
+{
+    const auto& sizes = ui.look.sizes;
+    const Frame frame = frame_of(ui, state);
+    const float width = frame.body.width();
+    const float half = std::floor((width - sizes.gap) / 2);
+    const auto& choose = ui.language.text(TextId::button_choose_by_name);
+    std::vector<Block> blocks;
+    blocks.push_back(words(ui, ui.language.text(TextId::welcome_title), Style::Headline, width, 0));
+    blocks.push_back(words(ui, ui.language.text(TextId::welcome_lead), Style::Text, width, sizes.unit));
+    blocks.push_back({place_height(ui, state, half),
+                      [&ui, &state, half](Area area) {
+                          place(ui, state, Side::Left, area.cut_left(half));
+                          place(ui, state, Side::Right, area.cut_right(half));
+                      },
+                      false, sizes.gap});
+    const float wide = std::min(width, button_width(ui, choose, Style::Text));
+    blocks.push_back({button_height(ui, choose, Style::Text, wide),
+                      [&ui, &asked, wide](Area area) {
+                          if (button(ui, TextId::button_choose_by_name, area.cut_left(wide),
+                                     {Style::Text, false, false, Align::Centre}))
+                              asked.push_back(ChooseByName{});
+                      },
+                      false, sizes.gap});
+    if (!state.reader.empty())
+        blocks.push_back(words(ui, state.reader, Style::QuietNote, width, sizes.gap));
+    blocks.push_back(words(ui, ui.language.text(TextId::welcome_caution), Style::QuietNote, width, sizes.gap));
+    const Paging paging = draw_page(blocks, frame.body, state.page);
+    close_frame(ui, state, frame, paging, asked);
+}
+
+} // namespace ui

@@ -1,0 +1,168 @@
+#include "ui/widgets/text.h"
+
+#include <cfloat>
+#include <cmath>
+#include <vector>
+
+namespace ui {
+namespace {
+
+const char* begin(std::string_view words)
+{
+    return words.data();
+}
+const char* end(std::string_view words)
+{
+    return words.data() + words.size();
+}
+
+float width_of(const ImFont& font, std::string_view words)
+{
+    return std::ceil(font.CalcTextSizeA(font.FontSize, FLT_MAX, 0.0F, begin(words), end(words)).x);
+}
+
+/// The words as they break into lines: at blanks, never inside a word that fits.
+std::vector<std::string_view> lines_of(const ImFont& font, std::string_view words, float width)
+{
+    std::vector<std::string_view> lines;
+    std::size_t start = 0;
+    std::size_t fits = 0; // the end of the last word that still fits
+    std::size_t at = 0;
+    const auto push = [&](std::size_t stop) {
+        lines.push_back(words.substr(start, stop - start));
+        start = words.find_first_not_of(' ', stop);
+        start = start == std::string_view::npos ? words.size() : start;
+        if (start < words.size() && words[start] == '\n')
+            ++start;
+        fits = start;
+        at = start;
+    };
+    while (at < words.size()) {
+        const auto stop = words.find_first_of(" \n", at);
+        const std::size_t word_end = stop == std::string_view::npos ? words.size() : stop;
+        if (width_of(font, words.substr(start, word_end - start)) > width && fits > start) {
+            push(fits);
+            continue;
+        }
+        fits = word_end;
+        if (word_end < words.size() && words[word_end] == '\n') {
+            push(word_end);
+            continue;
+        }
+        at = word_end + 1;
+    }
+    if (start < words.size())
+        lines.push_back(words.substr(start));
+    return lines;
+}
+
+} // namespace
+
+ImDrawList& canvas()
+{
+    return *ImGui::GetWindowDrawList();
+}
+
+ImFont* font_of(const Ui& ui, Style style)
+{
+    switch (style) {
+    case Style::Note:
+    case Style::QuietNote:
+        return ui.look.fonts.note;
+    case Style::Strong:
+        return ui.look.fonts.strong;
+    case Style::Name:
+        return ui.look.fonts.name;
+    case Style::Figure:
+        return ui.look.fonts.figure;
+    case Style::Headline:
+        return ui.look.fonts.headline;
+    case Style::Text:
+    case Style::Quiet:
+        break;
+    }
+    return ui.look.fonts.text;
+}
+
+namespace {
+
+float em_of(const Ui& ui, Style style)
+{
+    switch (style) {
+    case Style::Note:
+    case Style::QuietNote:
+        return ui.look.sizes.note;
+    case Style::Name:
+        return ui.look.sizes.name;
+    case Style::Figure:
+        return ui.look.sizes.figure;
+    case Style::Headline:
+        return ui.look.sizes.headline;
+    case Style::Text:
+    case Style::Quiet:
+    case Style::Strong:
+        break;
+    }
+    return ui.look.sizes.text;
+}
+
+} // namespace
+
+float text_width(const Ui& ui, std::string_view words, Style style)
+{
+    return width_of(*font_of(ui, style), words);
+}
+
+float widest_word(const Ui& ui, std::string_view words, Style style)
+{
+    float widest = 0;
+    while (!words.empty()) {
+        const auto stop = words.find_first_of(" \n");
+        widest = std::max(widest, text_width(ui, words.substr(0, stop), style));
+        words = stop == std::string_view::npos ? std::string_view{} : words.substr(stop + 1);
+    }
+    return widest;
+}
+
+float line_height(const Ui& ui, Style style)
+{
+    return font_of(ui, style)->FontSize;
+}
+
+float text_height(const Ui& ui, std::string_view words, Style style, float width)
+{
+    const ImFont& font = *font_of(ui, style);
+    return static_cast<float>(lines_of(font, words, width).size()) * font.FontSize;
+}
+
+float text(const Ui& ui, std::string_view words, Style style, const Area& area, Align align, Role role)
+{
+    const bool quiet = style == Style::Quiet || style == Style::QuietNote;
+    return text_in(ui, words, style, area, align, role, quiet ? ui.look.theme.quiet : ui.look.theme.ink);
+}
+
+float text_in(const Ui& ui, std::string_view words, Style style, const Area& area, Align align, Role role, ImU32 colour)
+{
+    ImFont& font = *font_of(ui, style);
+    float y = area.low.y;
+    float left = area.high.x;
+    float right = area.low.x;
+    for (const auto line : lines_of(font, words, area.width())) {
+        const float width = width_of(font, line);
+        float x = area.low.x;
+        if (align == Align::Centre)
+            x += std::floor((area.width() - width) / 2);
+        else if (align == Align::Right)
+            x = area.high.x - width;
+        canvas().AddText(&font, font.FontSize, {std::floor(x), std::floor(y)}, colour, begin(line), end(line));
+        left = std::min(left, x);
+        right = std::max(right, x + width);
+        y += font.FontSize;
+    }
+    if (!words.empty())
+        ui.notes.push_back(
+            {std::string(words), role, std::nullopt, {left, area.low.y}, {right, y}, false, em_of(ui, style)});
+    return y - area.low.y;
+}
+
+} // namespace ui
