@@ -1,0 +1,27 @@
+// pairstand compare CODE CODE: two products side by side as text or JSON, without a display.
+#pragma once
+
+#include "core/compare/basis.h"
+
+#include <iosfwd>
+#include <optional>
+#include <string>
+
+namespace kiosk {
+
+/// What was asked for.
+struct CompareArguments {
+    std::string left; ///< digits as scanned or printed
+    std::string right;
+    std::optional<core::Basis> basis; ///< nothing: all three
+    bool json = false;
+    std::string catalog;  ///< a path; empty: as for every command (kiosk/files/catalog.h)
+    std::string language; ///< "en", "es"; empty: English
+    bool operator==(const CompareArguments&) const = default;
+};
+
+/// Prints the comparison. Exit status: 0 done, 2 an unknown code, a catalog that cannot be opened, the same product
+/// twice, or an unknown language: one sentence on `err`.
+int compare(const CompareArguments& asked, std::ostream& out, std::ostream& err);
+
+} // namespace kiosk

@@ -1,0 +1,188 @@
+#include "kiosk/command/json_out.h"
+
+#include "core/figure/figure.h"
+
+#include <nlohmann/json.hpp>
+
+namespace kiosk {
+
+using Json = nlohmann::ordered_json;
+
+const char* json_name(core::Basis basis)
+{
+    switch (basis) {
+    case core::Basis::Serving:
+        return "serving";
+    case core::Basis::Package:
+        return "package";
+    case core::Basis::SameAmount:
+        break;
+    }
+    return "same";
+}
+
+const char* json_name(core::Finding finding)
+{
+    switch (finding) {
+    case core::Finding::LeftLess:
+        return "left_less";
+    case core::Finding::LeftMore:
+        return "left_more";
+    case core::Finding::SameFigure:
+        return "same_figure";
+    case core::Finding::TooCloseToTell:
+        return "too_close_to_tell";
+    case core::Finding::NotPrinted:
+        return "not_printed";
+    case core::Finding::NotComparable:
+        break;
+    }
+    return "not_comparable";
+}
+
+const char* json_name(core::Why why)
+{
+    switch (why) {
+    case core::Why::Comparable:
+        return "comparable";
+    case core::Why::UnlikeAudience:
+        return "unlike_audience";
+    case core::Why::GramsAgainstMillilitres:
+        return "grams_against_millilitres";
+    case core::Why::NoMetricServing:
+        return "no_metric_serving";
+    case core::Why::ServingsVaried:
+        return "servings_varied";
+    case core::Why::ServingsNotPrinted:
+        return "servings_not_printed";
+    case core::Why::ServingsOffTheRule:
+        return "servings_off_the_rule";
+    case core::Why::FigureOffTheRule:
+        return "figure_off_the_rule";
+    case core::Why::PercentsOfUnlikeLabels:
+        break;
+    }
+    return "percents_of_unlike_labels";
+}
+
+const char* json_name(core::Source source)
+{
+    switch (source) {
+    case core::Source::NotPrinted:
+        return "not_printed";
+    case core::Source::Printed:
+        return "printed";
+    case core::Source::WorkedOut:
+        return "worked_out";
+    case core::Source::NotSignificant:
+        break;
+    }
+    return "not_significant";
+}
+
+const char* json_name(core::Reading reading)
+{
+    switch (reading) {
+    case core::Reading::Low:
+        return "low";
+    case core::Reading::Between:
+        return "between";
+    case core::Reading::High:
+        break;
+    }
+    return "high";
+}
+
+namespace {
+
+/// An exact decimal as text, so that no reader rounds it: "0.0525".
+std::string exact(std::int64_t nano, std::int64_t unit)
+{
+    const std::int64_t times = 1'000'000'000 / unit;
+    std::string text = core::decimal_text(nano * times, 9);
+    text.erase(text.find_last_not_of('0') + 1);
+    if (text.ends_with('.'))
+        text.pop_back();
+    return text;
+}
+
+Json percent_json(const core::ShownPercent& percent)
+{
+    Json json{{"percent", percent.percent}, {"less_than", percent.less_than}, {"source", json_name(percent.source)}};
+    json["reading"] = percent.reading ? Json(json_name(*percent.reading)) : Json(nullptr);
+    if (percent.range)
+        json["range"] = {{"low", exact(percent.range->low.nano(), 1'000'000'000)},
+                         {"below", exact(percent.range->high.nano(), 1'000'000'000)}};
+    if (percent.label_reading)
+        json["reading_of_one_serving"] = json_name(*percent.label_reading);
+    json["say_range"] = percent.say_range;
+    return json;
+}
+
+Json side_json(const core::Shown& shown, core::Nutrient nutrient)
+{
+    const auto unit = core::info(nutrient).unit;
+    Json json{{"source", json_name(shown.source)}};
+    if (shown.figure) {
+        json["amount"] = core::number_of(*shown.figure, unit);
+        json["less_than"] = shown.figure->less_than;
+    }
+    if (shown.range)
+        json["range"] = {{"low", exact(shown.range->low.nano(), core::nano_of(unit))},
+                         {"below", exact(shown.range->high.nano(), core::nano_of(unit))}};
+    if (shown.percent)
+        json["daily_value"] = percent_json(*shown.percent);
+    return json;
+}
+
+Json row_json(const core::Row& row)
+{
+    const auto& known = core::info(row.nutrient);
+    Json json{{"nutrient", known.key},
+              {"unit", known.unit == core::Unit::Kilocalorie ? std::string("kcal") : core::unit_name(known.unit)},
+              {"finding", json_name(row.finding)}};
+    if (row.finding == core::Finding::NotComparable)
+        json["why"] = json_name(row.why);
+    json["left"] = side_json(row.left, row.nutrient);
+    json["right"] = side_json(row.right, row.nutrient);
+    return json;
+}
+
+Json product_json(const core::Product& product)
+{
+    const auto& label = product.label;
+    return {{"gtin", product.gtin.digits()},
+            {"name", product.name},
+            {"brand", product.brand},
+            {"serving",
+             {{"household", label.serving.household},
+              {"size", label.serving.metric ? Json(core::measure_text(*label.serving.metric)) : Json()}}},
+            {"servings_per_container", core::servings_text(label.servings)},
+            {"net_quantity", label.net_quantity ? Json(label.net_quantity->printed) : Json()},
+            {"panel", label.panel == core::Panel::Of2016 ? "2016" : "older"},
+            {"entered_on", product.origin.entered_on.text()},
+            {"source", product.origin.source}};
+}
+
+} // namespace
+
+Json comparison_json(const core::Product& left, const core::Product& right,
+                     const std::vector<core::Comparison>& comparisons)
+{
+    Json json{{"form", "pairstand comparison"}, {"version", json_version}};
+    json["left"] = product_json(left);
+    json["right"] = product_json(right);
+    json["bases"] = Json::array();
+    for (const auto& comparison : comparisons) {
+        Json basis{{"basis", json_name(comparison.basis)}, {"why", json_name(comparison.why)}};
+        if (comparison.basis == core::Basis::SameAmount && comparison.why == core::Why::Comparable)
+            basis["amount"] = comparison.in_millilitres ? "100 mL" : "100 g";
+        basis["rows"] = Json::array();
+        for (const auto& row : comparison.rows)
+            basis["rows"].push_back(row_json(row));
+        json["bases"].push_back(std::move(basis));
+    }
+    return json;
+}
+
+} // namespace kiosk
