@@ -78,7 +78,23 @@ bool is_case(const Gtin& gtin)
 
 bool names_one_product(CodeClass code_class)
 {
-    return code_class == CodeClass::Product || code_class == CodeClass::Demo;
+    switch (code_class) {
+    case CodeClass::Product:
+    case CodeClass::Demo:
+    case CodeClass::Reserved:
+    case CodeClass::Unassigned:
+        return true;
+    case CodeClass::RestrictedRegion:
+    case CodeClass::RestrictedCompany:
+    case CodeClass::Unused:
+    case CodeClass::Coupon:
+    case CodeClass::Refund:
+    case CodeClass::Isbn:
+    case CodeClass::Ismn:
+    case CodeClass::Issn:
+        break;
+    }
+    return false;
 }
 
 } // namespace core

@@ -29,7 +29,8 @@ enum class CodeClass {
 /// A case or carton (GTIN-14 with 1 to 8 in front) or a measured one (9): not what a shopper holds.
 [[nodiscard]] bool is_case(const Gtin& gtin);
 
-/// Whether a label may be found under this number in any store: Product or Demo (the demo catalog).
+/// Whether a label may be found under this number in any store. Reserved and unassigned numbers may: prefixes are given
+/// out over the years, and whoever enters a label holds the package in hand.
 [[nodiscard]] bool names_one_product(CodeClass code_class);
 
 } // namespace core
