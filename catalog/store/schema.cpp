@@ -81,14 +81,19 @@ core::Result<void> check_tables(SQLite::Database& database, const std::filesyste
             return cannot_read(path, "it is torn");
         return {};
     } catch (const SQLite::Exception& error) {
-        switch (error.getErrorCode()) {
-        case SQLITE_NOTADB:
-            return cannot_read(path, "it is no Pairstand catalog");
-        case SQLITE_CORRUPT:
-            return cannot_read(path, "it is torn");
-        default:
-            return cannot_read(path, error.what());
-        }
+        return tl::make_unexpected(why_unreadable(error, path));
+    }
+}
+
+core::Error why_unreadable(const SQLite::Exception& error, const std::filesystem::path& path)
+{
+    switch (error.getErrorCode()) {
+    case SQLITE_NOTADB:
+        return cannot_read(path, "it is no Pairstand catalog").value();
+    case SQLITE_CORRUPT:
+        return cannot_read(path, "it is torn").value();
+    default:
+        return cannot_read(path, error.what()).value();
     }
 }
 

@@ -7,7 +7,8 @@
 
 namespace SQLite {
 class Database;
-}
+class Exception;
+} // namespace SQLite
 
 namespace catalog {
 
@@ -17,5 +18,8 @@ void make_tables(SQLite::Database& database);
 /// Whether this is a catalog that this program can read, with nothing missing or torn: reads all of it once.
 /// Errors: CannotRead, with `path` as its source.
 [[nodiscard]] core::Result<void> check_tables(SQLite::Database& database, const std::filesystem::path& path);
+
+/// What an exception says about a file that is being opened: CannotRead, with `path` as its source.
+[[nodiscard]] core::Error why_unreadable(const SQLite::Exception& error, const std::filesystem::path& path);
 
 } // namespace catalog

@@ -146,7 +146,7 @@ core::Result<Store> Store::open(const fs::path& path, Mode mode)
             inside->lock.emplace(std::move(*lock));
         return Store(std::move(inside));
     } catch (const SQLite::Exception& error) {
-        return refuse(Error::Kind::CannotRead, path, error.what());
+        return tl::make_unexpected(why_unreadable(error, path));
     }
 }
 

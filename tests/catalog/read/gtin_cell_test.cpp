@@ -1,0 +1,56 @@
+#include "catalog/read/gtin_cell.h"
+
+#include <doctest/doctest.h>
+
+using Kind = core::Error::Kind;
+
+// Source of the classes: GS1 General Specifications, section 1.4. What spreadsheets do to numbers is common practice.
+TEST_CASE("gtin cell: good numbers are taken, in every length")
+{
+    for (const char* cell : {"9521234543213", "09521234543213", "012345000065", "0012345000065", "95201238"}) {
+        CAPTURE(cell);
+        const auto gtin = catalog::read_gtin(cell);
+        CHECK(gtin.has_value());
+    }
+}
+
+TEST_CASE("gtin cell: every slip has its own words")
+{
+    struct Case {
+        const char* why;
+        const char* cell;
+        Kind kind;
+        const char* expected; ///< words that must be in what was expected
+    };
+    const Case cases[] = {
+        {"a letter", "95212345X3213", Kind::NotDigits, "8, 12, 13 or 14 digits"},
+        {"blanks as on the package", "0 12345 00006 5", Kind::NotDigits, "8, 12, 13 or 14 digits"},
+        {"a number with a point", "9521234543213.0", Kind::NotDigits, "8, 12, 13 or 14 digits"},
+        {"shortened", "9.52E+12", Kind::BadValue, "spreadsheet has shortened it"},
+        {"shortened with a comma", "9,52123E+12", Kind::BadValue, "spreadsheet has shortened it"},
+        {"shortened, small e", "9e12", Kind::BadValue, "spreadsheet has shortened it"},
+        {"no shortened number", "E12", Kind::NotDigits, "8, 12, 13 or 14 digits"},
+        {"a lost zero", "12345000065", Kind::WrongLength, "012345000065 (a spreadsheet takes zeros"},
+        {"two lost zeros", "1234500007", Kind::WrongLength, "001234500007 (a spreadsheet takes zeros"},
+        {"a lost zero of eight digits", "1234565", Kind::WrongLength, "01234565 (a spreadsheet takes zeros"},
+        {"eleven digits that no zero makes right", "12345000066", Kind::WrongLength, "8, 12, 13 or 14 digits"},
+        {"five digits", "12348", Kind::WrongLength, "8, 12, 13 or 14 digits"},
+        {"nothing that fits", "9521234543214", Kind::WrongCheckDigit, "compare it with the package"},
+        {"the short form", "01234505", Kind::WrongCheckDigit, "012000003455 (the eight digits are its short form"},
+        {"a store's own number", "200123456788", Kind::NotAProductCode, "a store's own"},
+        {"a coupon", "9901234567899", Kind::NotAProductCode, "coupon"},
+        {"a book", "9783161484100", Kind::NotAProductCode, "a book"},
+        {"a case", "19521234543210", Kind::NotAProductCode, "a case"},
+        {"a number that is kept free", "9510000000005", Kind::NotAProductCode, "no product has this one"},
+    };
+    for (const auto& c : cases) {
+        CAPTURE(c.why);
+        const auto gtin = catalog::read_gtin(c.cell);
+        REQUIRE_FALSE(gtin);
+        CHECK(gtin.error().kind == c.kind);
+        CAPTURE(gtin.error().place.expected);
+        CHECK(gtin.error().place.expected.find(c.expected) != std::string::npos);
+        CHECK(gtin.error().place.found == c.cell);
+    }
+    CHECK(catalog::read_gtin(std::string(1'000'000, '1')).error().place.found.size() <= 40);
+}

@@ -1,0 +1,112 @@
+#include "catalog/store/row.h"
+#include "catalog/store/store.h"
+#include "tests/catalog/products.h"
+
+#include <doctest/doctest.h>
+
+#include <stdexcept>
+
+using core::Nutrient;
+
+TEST_CASE("row: every odd form of a product comes back as it was put")
+{
+    struct Case {
+        const char* why;
+        void (*change)(core::Product&);
+    };
+    const Case cases[] = {
+        {"everything filled in", [](core::Product&) {}},
+        {"nothing but what must be",
+         [](core::Product& p) {
+             p.brand = p.aisle = p.note = "";
+             p.label = {};
+         }},
+        {"no metric amount", [](core::Product& p) { p.label.serving.metric.reset(); }},
+        {"no household words", [](core::Product& p) { p.label.serving.household = ""; }},
+        {"grams", [](core::Product& p) { p.label.serving.metric = core::Mass::milli(1'500); }},
+        {"servings varied", [](core::Product& p) { p.label.servings = core::parse_servings("varied").value(); }},
+        {"one serving", [](core::Product& p) { p.label.servings = core::parse_servings("single").value(); }},
+        {"3.5 servings, exact", [](core::Product& p) { p.label.servings = core::parse_servings("3.5").value(); }},
+        {"a label for infants", [](core::Product& p) { p.label.audience = core::Audience::Infant; }},
+        {"a label for adults, of 2016",
+         [](core::Product& p) {
+             p.label.audience = core::Audience::Adult;
+             p.label.panel = core::Panel::Of2016;
+         }},
+        {"contains: the label prints none", [](core::Product& p) { p.label.contains = ""; }},
+        {"contains: not recorded", [](core::Product& p) { p.label.contains.reset(); }},
+        {"ingredients not recorded", [](core::Product& p) { p.label.ingredients.reset(); }},
+        {"no net quantity", [](core::Product& p) { p.label.net_quantity.reset(); }},
+        {"a net quantity without a metric part",
+         [](core::Product& p) {
+             p.label.net_quantity = core::NetQuantity{"2 dozen", std::nullopt};
+         }},
+        {"a second column per container",
+         [](core::Product& p) { p.label.second->kind = core::SecondColumn::Kind::PerContainer; }},
+        {"a second column without a figure", [](core::Product& p) { p.label.second->column = {}; }},
+        {"no second column", [](core::Product& p) { p.label.second.reset(); }},
+        {"a line with nothing in it", [](core::Product& p) { p.label.per_serving.lines[Nutrient::Zinc] = {}; }},
+        {"a figure and a statement for one nutrient",
+         [](core::Product& p) { p.label.per_serving.not_significant.insert(Nutrient::Sodium); }},
+        {"the smallest amount there is, and the largest",
+         [](core::Product& p) {
+             p.label.per_serving.lines[Nutrient::Iodine].amount = core::Figure{core::Content::from_nano(1), false, 9};
+             p.label.per_serving.lines[Nutrient::Protein].amount =
+                 core::Figure{core::Content::from_nano(9'223'372'036'854'775'807), true, 0};
+         }},
+        {"text that means something to a database or a list",
+         [](core::Product& p) {
+             p.name = "'); DROP TABLE product; -- \"; = / < ,";
+             p.label.ingredients = "";
+         }},
+    };
+    catalog::Store store(":memory:");
+    for (const auto& c : cases) {
+        CAPTURE(c.why);
+        auto product = test::full_product();
+        c.change(product);
+        store.put(product);
+        CHECK(store.find(product.gtin) == product);
+    }
+}
+
+TEST_CASE("row: every nutrient is kept by its key")
+{
+    core::Column column;
+    std::int64_t amount = 1;
+    for (const auto& nutrient : core::nutrients()) {
+        auto& line = column.lines[nutrient.nutrient];
+        line.amount = core::Figure{core::Content::from_nano(++amount), amount % 2 == 0, static_cast<int>(amount % 10)};
+        line.percent = core::PrintedPercent{static_cast<int>(amount), amount % 3 == 0};
+    }
+    core::Column read;
+    catalog::read_figures(catalog::figures_text(column), read);
+    CHECK(read.lines == column.lines);
+}
+
+TEST_CASE("row: a column of figures has one documented form")
+{
+    core::Column column;
+    column.lines[Nutrient::Sodium] = {core::Figure{core::Content::milli(140), true, 0}, core::PrintedPercent{6, false}};
+    column.lines[Nutrient::Iron] = {std::nullopt, core::PrintedPercent{10, true}};
+    CHECK(catalog::figures_text(column) == "sodium=<140000000/0,6;iron=,<10");
+}
+
+TEST_CASE("row: what was never written is a broken catalog, not a product")
+{
+    for (const char* text : {"sodium", "sodium=1/0", "sodium=1,", "sodium=x/0,", "sodium=1/,", "sodium=1/0,x",
+                             "salt=1/0,", "=1/0,", "sodium,1/0=", "sodium=99999999999999999999/0,", ";"}) {
+        CAPTURE(text);
+        core::Column column;
+        CHECK_THROWS_AS(catalog::read_figures(text, column), std::runtime_error);
+    }
+    CHECK_THROWS_AS((void)catalog::gtin_of(9521234543214), std::runtime_error); // a wrong check digit
+    CHECK_THROWS_AS((void)catalog::gtin_of(-1), std::runtime_error);
+    CHECK_THROWS_AS((void)catalog::gtin_of(9'223'372'036'854'775'807), std::runtime_error);
+}
+
+TEST_CASE("row: a number keeps its zeros in front")
+{
+    const auto eight = core::Gtin::parse("00012348").value();
+    CHECK(catalog::gtin_of(catalog::key_of(eight)) == eight);
+}
