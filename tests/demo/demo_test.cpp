@@ -48,9 +48,9 @@ TEST_CASE("demo: at least 84 products in 12 aisles, 16 of them cereals")
     CHECK(true_foods().size() >= 84);
     CHECK(aisles.size() == 12);
     CHECK(aisles["Cereal"] == 16);
-    for (const auto& [aisle, count] : aisles) {
-        CAPTURE(aisle);
-        CHECK(count >= 6);
+    for (const auto& aisle : aisles) {
+        CAPTURE(aisle.first);
+        CHECK(aisle.second >= 6);
     }
 }
 
