@@ -3,7 +3,9 @@ add_library(house_rules INTERFACE)
 target_compile_options(house_rules INTERFACE
   -Wall -Wextra -Wpedantic -Wshadow -Wswitch-enum -Wconversion -Wnon-virtual-dtor -Woverloaded-virtual
   # Errors with GCC only: clang, which builds the fuzz targets, warns of other things in each release.
-  $<$<CXX_COMPILER_ID:GNU>:-Werror>)
+  $<$<CXX_COMPILER_ID:GNU>:-Werror>
+  # GCC 12 sees overlaps in std::string::insert and operator+ that cannot be (GCC bug 105329, mended in 13).
+  $<$<AND:$<CXX_COMPILER_ID:GNU>,$<VERSION_LESS:$<CXX_COMPILER_VERSION>,13>>:-Wno-restrict>)
 target_include_directories(house_rules INTERFACE ${PROJECT_SOURCE_DIR})
 if(PAIRSTAND_SANITIZE)
   add_compile_options(-fsanitize=${PAIRSTAND_SANITIZE} -fno-omit-frame-pointer -fno-sanitize-recover=undefined)
