@@ -39,11 +39,14 @@ bool is_listed(const Tree& tree, const std::string& path)
     return top != tree.end() && has_word(top->second, path);
 }
 
-// tests/support/main.cpp is in every program of tests, by its full path.
-bool is_shared_main(const Tree& tree, const std::string& path)
+// What several programs of tests are built from stands in their lists by its full path.
+bool is_shared(const Tree& tree, const std::string& path)
 {
-    const auto list = tree.find("tests/CMakeLists.txt");
-    return list != tree.end() && has_word(list->second, path);
+    const auto names_it = [&](const auto& file) {
+        return file.first.starts_with("tests/") && file.first.ends_with("CMakeLists.txt") &&
+               has_word(file.second, path);
+    };
+    return path.starts_with("tests/support/") && std::ranges::any_of(tree, names_it);
 }
 
 bool is_a_room(std::string_view name)
@@ -57,7 +60,7 @@ Complaints sources_are_listed(const Tree& tree)
 {
     Complaints wrong;
     for (const auto& [path, text] : tree)
-        if (path.ends_with(".cpp") && !is_listed(tree, path) && !is_shared_main(tree, path))
+        if (path.ends_with(".cpp") && !is_listed(tree, path) && !is_shared(tree, path))
             wrong.push_back(complaint(path, 1, "stands in no CMakeLists.txt"));
     return wrong;
 }

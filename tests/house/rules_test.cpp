@@ -148,6 +148,10 @@ TEST_CASE("house: a source that no list names is told")
     const Case cases[] = {
         {"beside it", {{"core/a.cpp", ""}, {"core/CMakeLists.txt", "add_library(core a.cpp)\n"}}, 0},
         {"one above", {{"core/x/a.cpp", ""}, {"core/CMakeLists.txt", "add_library(core\n  x/a.cpp)\n"}}, 0},
+        {"by its full path, for several programs",
+         {{"tests/support/a.cpp", ""},
+          {"tests/core/CMakeLists.txt", "tests_of(x ${PROJECT_SOURCE_DIR}/tests/support/a.cpp)"}},
+         0},
         {"part of another name",
          {{"core/a.cpp", ""}, {"core/CMakeLists.txt", "add_library(core aa.cpp a.cpp.in)\n"}},
          1},
