@@ -20,8 +20,8 @@ bool has_word(std::string_view text, std::string_view word)
     constexpr std::string_view around = " \t\n\r()\"";
     for (auto at = text.find(word); at != std::string_view::npos; at = text.find(word, at + 1)) {
         const auto end = at + word.size();
-        const bool begins =
-            at == 0 || around.find(text[at - 1]) != std::string_view::npos || text.substr(0, at).ends_with("}/");
+        const bool begins = at == 0 || around.find(text[at - 1]) != std::string_view::npos ||
+                            text.substr(0, at).ends_with("}/") || text.substr(0, at).ends_with("../");
         if (begins && (end == text.size() || around.find(text[end]) != std::string_view::npos))
             return true;
     }
@@ -39,12 +39,12 @@ bool is_listed(const Tree& tree, const std::string& path)
     return top != tree.end() && has_word(top->second, path);
 }
 
-// What several programs of tests are built from stands in their lists by its full path.
+// What several programs of tests are built from stands in their lists by its full path or with `../`.
 bool is_shared(const Tree& tree, const std::string& path)
 {
     const auto names_it = [&](const auto& file) {
         return file.first.starts_with("tests/") && file.first.ends_with("CMakeLists.txt") &&
-               has_word(file.second, path);
+               (has_word(file.second, path) || has_word(file.second, std::string_view(path).substr(6)));
     };
     return path.starts_with("tests/support/") && std::ranges::any_of(tree, names_it);
 }
