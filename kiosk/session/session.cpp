@@ -207,8 +207,7 @@ void Session::perform(const ui::NextTextSize&)
 
 void Session::perform(const ui::ChooseBasis& asked)
 {
-    state_.basis = asked.basis;
-    state_.page = 0;
+    state_.basis = asked.basis; // the page stays: the same nutrients, another basis
 }
 
 void Session::perform(const ui::ToggleKeep& asked)

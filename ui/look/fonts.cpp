@@ -55,6 +55,7 @@ Fonts build_fonts(ImFontAtlas& atlas, const FontFiles& files, const Sizes& sizes
     Fonts fonts;
     fonts.text = font_with_signs(atlas, files.regular, files, sizes.text, letters);
     fonts.note = font_with_signs(atlas, files.regular, files, sizes.note, letters);
+    fonts.bar = font_with_signs(atlas, files.regular, files, sizes.bar, letters);
     fonts.strong = font_with_signs(atlas, files.bold, files, sizes.text, letters);
     fonts.name = font_with_signs(atlas, files.bold, files, sizes.name, letters);
     fonts.figure = font_with_signs(atlas, files.regular, files, sizes.figure, few_letters);

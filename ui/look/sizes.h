@@ -6,6 +6,7 @@ namespace ui {
 /// Sizes of letters (the em, in pixels) and of room, for one window size and one text size.
 struct Sizes {
     float note;     ///< 24 px at 1280x800 and 100 %
+    float bar;      ///< 24; in the bar and the notice, which are on every screen
     float text;     ///< 30
     float name;     ///< 38
     float figure;   ///< 47
@@ -22,7 +23,7 @@ struct Sizes {
 };
 
 /// Letters grow with the text size; figure, name and headline less so, since they are large already and long words must
-/// still fit. Room grows with the window only.
+/// still fit, and the bar less so, since it would crowd out what people came for. Room grows with the window only.
 [[nodiscard]] Sizes sizes_for(float width, float height, int text_percent);
 
 /// The text sizes offered, in percent, smallest first.

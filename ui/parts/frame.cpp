@@ -24,7 +24,7 @@ struct Item {
 Item button_item(const Ui& ui, TextId id, Action action, bool there)
 {
     const auto& words = ui.language.text(id);
-    return {words, id, std::move(action), there, button_width(ui, words), 0, 0};
+    return {words, id, std::move(action), there, button_width(ui, words, Style::Bar), 0, 0};
 }
 
 std::vector<Item> items_of(const Ui& ui, const State& state, const Paging& paging)
@@ -32,21 +32,22 @@ std::vector<Item> items_of(const Ui& ui, const State& state, const Paging& pagin
     const bool home = state.screen == ScreenId::Welcome;
     const bool held = state.sides[0] || state.sides[1];
     std::vector<Item> items;
-    items.push_back(button_item(ui, TextId::button_back, GoBack{}, !home));
+    // What is always there comes first, so that nothing moves when the rest comes and goes.
+    items.push_back({state.other_language, TextId::language_name, NextLanguage{}, true,
+                     button_width(ui, state.other_language, Style::Bar), 0, 0});
+    items.push_back(button_item(ui, TextId::button_text_size, NextTextSize{}, true));
+    items.push_back(button_item(ui, TextId::button_by_name, ChooseByName{}, state.screen != ScreenId::PickAisle));
     if (state.can_take_back && !held)
         items.push_back(button_item(ui, TextId::button_take_back, TakeBack{}, true));
     else
         items.push_back(button_item(ui, TextId::button_start_over, StartOver{}, held || !home));
-    items.push_back(button_item(ui, TextId::button_by_name, ChooseByName{}, state.screen != ScreenId::PickAisle));
-    items.push_back(button_item(ui, TextId::button_text_size, NextTextSize{}, true));
-    items.push_back({state.other_language, TextId::language_name, NextLanguage{}, true,
-                     button_width(ui, state.other_language), 0, 0});
+    items.push_back(button_item(ui, TextId::button_back, GoBack{}, !home));
     if (paging.pages > 1) {
-        items.push_back(button_item(ui, TextId::button_page_up, TurnPage{-1}, paging.page > 0));
+        items.push_back(button_item(ui, TextId::button_page_before, TurnPage{-1}, paging.page > 0));
         const std::string page = ui.language.fill(
             TextId::page_of, {{"n", std::to_string(paging.page + 1)}, {"all", std::to_string(paging.pages)}});
-        items.push_back({page, std::nullopt, std::nullopt, true, text_width(ui, page, Style::Note), 0, 0});
-        items.push_back(button_item(ui, TextId::button_page_down, TurnPage{1}, paging.page + 1 < paging.pages));
+        items.push_back({page, std::nullopt, std::nullopt, true, text_width(ui, page, Style::Bar), 0, 0});
+        items.push_back(button_item(ui, TextId::button_page_next, TurnPage{1}, paging.page + 1 < paging.pages));
     }
     return items;
 }
@@ -83,7 +84,7 @@ int lay_out(const Ui& ui, std::vector<Item>& items, float width)
 
 float bar_height(const Ui& ui)
 {
-    return std::max(ui.look.sizes.target, line_height(ui, Style::Note) + 2 * ui.look.sizes.unit);
+    return std::max(ui.look.sizes.target, line_height(ui, Style::Bar) + 2 * ui.look.sizes.unit);
 }
 
 } // namespace
@@ -100,7 +101,7 @@ Frame frame_of(const Ui& ui, const State& state)
     frame.bar = rest.cut_bottom(static_cast<float>(rows) * (height + sizes.unit) - sizes.unit);
     rest.cut_bottom(1.5F * sizes.unit);
     const float notice =
-        std::max(line_height(ui, Style::Note), text_height(ui, state.notice.words, Style::Note, rest.width()));
+        std::max(line_height(ui, Style::Bar), text_height(ui, state.notice.words, Style::Bar, rest.width()));
     frame.notice = rest.cut_bottom(notice);
     rest.cut_bottom(sizes.unit);
     frame.body = rest;
@@ -110,7 +111,7 @@ Frame frame_of(const Ui& ui, const State& state)
 void close_frame(const Ui& ui, const State& state, const Frame& frame, const Paging& paging, Actions& asked)
 {
     const auto& sizes = ui.look.sizes;
-    text(ui, state.notice.words, Style::Note, frame.notice);
+    text(ui, state.notice.words, Style::Bar, frame.notice);
     const float y = frame.bar.low.y - 0.75F * sizes.unit;
     canvas().AddLine({frame.bar.low.x, y}, {frame.bar.high.x, y}, ui.look.theme.hairline, sizes.line);
     auto items = items_of(ui, state, paging);
@@ -123,10 +124,10 @@ void close_frame(const Ui& ui, const State& state, const Frame& frame, const Pag
         area.low = {frame.bar.low.x + item.x, frame.bar.low.y + static_cast<float>(item.row) * (height + sizes.unit)};
         area.high = {area.low.x + item.width, area.low.y + height};
         if (!item.action) {
-            area.low.y += (height - line_height(ui, Style::Note)) / 2;
+            area.low.y += (height - line_height(ui, Style::Bar)) / 2;
             area.high.x += 1;
-            text(ui, item.words, Style::Note, area);
-        } else if (button(ui, item.words, item.id, area))
+            text(ui, item.words, Style::Bar, area);
+        } else if (button(ui, item.words, item.id, area, {Style::Bar, false, false, Align::Centre}))
             asked.push_back(*item.action);
     }
 }

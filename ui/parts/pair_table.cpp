@@ -32,14 +32,6 @@ float line_least(const Ui& ui)
     return 30 * ui.look.sizes.unit;
 }
 
-float remarks_height(const Ui& ui, const RowWords& row, float width)
-{
-    float height = 0;
-    for (const auto& remark : row.remarks)
-        height += text_height(ui, remark, Style::QuietNote, width);
-    return height;
-}
-
 float padding(const Ui& ui)
 {
     return ui.look.sizes.unit;
@@ -47,16 +39,18 @@ float padding(const Ui& ui)
 
 float figure_height(const Ui& ui, const RowWords& row, const TableWidths& widths)
 {
+    if (row.nutrient == core::Nutrient::Calories)
+        return line_height(ui, Style::Figure);
     return std::max(text_height(ui, row.left.amount, style_of(row, row.left), widths.amount),
                     text_height(ui, row.right.amount, style_of(row, row.right), widths.amount));
 }
 
-float row_height(const Ui& ui, const RowWords& row, const TableWidths& widths, float width)
+float row_height(const Ui& ui, const RowWords& row, const TableWidths& widths)
 {
     const float figures = std::max(figure_height(ui, row, widths), line_5_20_height(ui));
     const float name = text_height(ui, row.name, Style::Text, widths.name);
     const float finding = text_height(ui, row.finding, Style::Text, widths.finding);
-    float height = 2 * padding(ui) + remarks_height(ui, row, width);
+    const float height = 2 * padding(ui);
     if (widths.form == RowForm::Wide)
         return height + std::max({figures, name, finding});
     if (widths.form == RowForm::TwoLines)
@@ -72,20 +66,25 @@ void centred(const Ui& ui, const std::string& words, Style style, Area area, Ali
     text(ui, words, style, area, align, role);
 }
 
-/// Mark, amount and percent of one side.
+/// Mark, amount and percent of one side; the mark stands close to its figure.
 void figure(const Ui& ui, Side side, const RowWords& row, Area area, const TableWidths& widths)
 {
     const auto& words = side == Side::Left ? row.left : row.right;
-    const Area mark_area = area.cut_left(mark_room(ui));
-    mark(ui, side, {mark_area.low.x + ui.look.sizes.unit, (area.low.y + area.high.y) / 2}, 0.9F * ui.look.sizes.unit);
-    centred(ui, words.amount, style_of(row, words), area.cut_left(widths.amount), Align::Right, Role::Figure);
-    area.cut_left(ui.look.sizes.unit);
+    Area amount = area.cut_left(mark_room(ui) + widths.amount);
+    if (row.nutrient == core::Nutrient::Calories)
+        amount.low.x -= std::max(0.0F, text_width(ui, words.amount, style_of(row, words)) - widths.amount);
+    const float letters = std::min(text_width(ui, words.amount, style_of(row, words)), amount.width() - mark_room(ui));
+    mark(ui, side, {amount.high.x - letters - 2 * ui.look.sizes.unit, (area.low.y + area.high.y) / 2},
+         0.9F * ui.look.sizes.unit);
+    amount.cut_left(mark_room(ui));
+    centred(ui, words.amount, style_of(row, words), amount, Align::Right, Role::Figure);
+    area.cut_left(1.5F * ui.look.sizes.unit);
     centred(ui, words.percent, Style::Text, area.cut_left(widths.percent), Align::Right, Role::Figure);
 }
 
 float side_width(const Ui& ui, const TableWidths& widths)
 {
-    return mark_room(ui) + widths.amount + ui.look.sizes.unit + widths.percent;
+    return mark_room(ui) + widths.amount + 1.5F * ui.look.sizes.unit + widths.percent;
 }
 
 void line(const Ui& ui, const RowWords& row, const Area& area)
@@ -131,8 +130,24 @@ void draw_row(const Ui& ui, const RowWords& row, Area area, const TableWidths& w
             line(ui, row, rest.cut_top(line_5_20_height(ui)));
         text(ui, row.finding, Style::Text, rest.cut_top(finding));
     }
+}
+
+/// What must be said beside a row: in one line where that holds it, else one below the other.
+void add_remarks(const Ui& ui, const RowWords& row, float width, std::vector<Block>& blocks)
+{
+    std::string joined;
     for (const auto& remark : row.remarks)
-        rest.cut_top(text(ui, remark, Style::QuietNote, rest));
+        joined += (joined.empty() ? "" : "   ") + remark;
+    if (joined.empty())
+        return;
+    blocks.back().with_next = true;
+    std::vector<std::string> lines{joined};
+    if (text_width(ui, joined, Style::QuietNote) > width)
+        lines = row.remarks;
+    for (std::size_t i = 0; i < lines.size(); ++i)
+        blocks.push_back({text_height(ui, lines[i], Style::QuietNote, width) + (i + 1 < lines.size() ? 0 : padding(ui)),
+                          [&ui, words = lines[i]](const Area& area) { text(ui, words, Style::QuietNote, area); },
+                          i + 1 < lines.size(), 0});
 }
 
 std::optional<TextId> heading_of(const RowWords& row)
@@ -186,6 +201,9 @@ Wanted wanted_by(const Ui& ui, const std::vector<RowWords>& rows)
             const Style style = style_of(row, *figure);
             // "less than 1 g" and "not printed" may take two lines; figures with their unit may not.
             const bool words = style == Style::QuietNote || figure->amount.size() > 9;
+            // Calories are set large and reach to their left, where no line and no percent stands.
+            if (row.nutrient == core::Nutrient::Calories)
+                continue;
             wanted.amount = std::max(wanted.amount, words ? widest_word(ui, figure->amount, style)
                                                           : text_width(ui, figure->amount, style));
             wanted.percent = std::max(wanted.percent, text_width(ui, figure->percent, Style::Text));
@@ -206,12 +224,18 @@ TableWidths table_widths(const Ui& ui, const std::vector<RowWords>& rows, float 
     widths.amount = wanted.amount;
     widths.percent = wanted.percent;
     const float sides = 2 * side_width(ui, widths);
-    // Long names and findings may break once before the line gets too short to show anything.
-    widths.name = std::max(wanted.name_word, std::min(wanted.name, width * 0.2F)) + widths.gap;
-    widths.finding = std::max(wanted.finding_word, std::min(wanted.finding, width * 0.18F));
-    widths.line = width - widths.name - sides - widths.finding - 3 * widths.gap;
-    if (widths.line >= line_least(ui))
-        return widths;
+    // Names and findings give way, first a little, then down to their longest word, so that a row stays one line high.
+    struct Shares {
+        float name;
+        float finding;
+    };
+    for (const Shares share : {Shares{0.24F, 0.26F}, {0.2F, 0.18F}, {0.17F, 0.15F}, {0.0F, 0.0F}}) {
+        widths.name = std::max(wanted.name_word, std::min(wanted.name, width * share.name)) + widths.gap;
+        widths.finding = std::max(wanted.finding_word, std::min(wanted.finding, width * share.finding));
+        widths.line = width - widths.name - sides - widths.finding - 3 * widths.gap;
+        if (widths.line >= line_least(ui))
+            return widths;
+    }
     widths.form = RowForm::TwoLines;
     widths.line = width - sides - 2 * widths.gap;
     const float longest_name = width * 0.5F - widths.gap;
@@ -239,8 +263,9 @@ std::vector<Block> table_blocks(const Ui& ui, const std::vector<RowWords>& rows,
                               [&ui, id = *own, widths](const Area& area) { draw_heading(ui, id, area, widths); }, true,
                               ui.look.sizes.unit});
         heading = own;
-        blocks.push_back({row_height(ui, row, widths, width),
+        blocks.push_back({row_height(ui, row, widths),
                           [&ui, &row, widths](const Area& area) { draw_row(ui, row, area, widths); }, false, 0});
+        add_remarks(ui, row, width, blocks);
     }
     return blocks;
 }

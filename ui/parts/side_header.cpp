@@ -34,12 +34,7 @@ Area inside(const Ui& ui, Area head, Side side)
         head.cut_left(strip_width(ui));
     else
         head.cut_right(strip_width(ui));
-    return head.inset(2 * ui.look.sizes.unit, 1.5F * ui.look.sizes.unit);
-}
-
-Style name_style(HeadSize size)
-{
-    return size == HeadSize::Full ? Style::Name : Style::Strong;
+    return head.inset(2 * ui.look.sizes.unit, ui.look.sizes.unit);
 }
 
 const std::string& keep_words(const Ui& ui, const State& state, Side side)
@@ -70,19 +65,54 @@ float keep_width(const Ui& ui)
                     button_width(ui, ui.language.text(TextId::button_kept)));
 }
 
-float head_height(const Ui& ui, const SideWords& words, float width, HeadSize size)
+/// Servings and net quantity, in one line where they fit beside each other.
+std::string servings_and_net(const Ui& ui, const SideWords& words, float width)
 {
+    if (words.net.empty())
+        return words.servings;
+    const std::string one_line = words.servings + " · " + words.net;
+    return text_width(ui, one_line, Style::Note) <= width ? one_line : words.servings + "\n" + words.net;
+}
+
+/// Large where both names then stay on one line.
+Style name_style(const Ui& ui, const State& state, float inner)
+{
+    for (const auto& side : state.pair->sides)
+        if (text_width(ui, side.name, Style::Name) > inner)
+            return Style::Strong;
+    return Style::Name;
+}
+
+float head_padding(const Ui& ui)
+{
+    return ui.look.sizes.unit;
+}
+
+/// The room for place and name beside the Keep button; all of it where the button has to stand below them.
+float beside_keep(const Ui& ui, const State& state, float inner)
+{
+    const float beside = inner - keep_width(ui) - ui.look.sizes.unit;
+    for (const auto& side : state.pair->sides)
+        if (std::max(widest_word(ui, side.name, Style::Strong),
+                     widest_word(ui, place_line(side), Style::Note) + mark_room(ui)) > beside ||
+            beside < inner * 0.5F)
+            return inner;
+    return beside;
+}
+
+float head_height(const Ui& ui, const State& state, Side side, float width, HeadSize size)
+{
+    const auto& words = state.pair->sides[index_of(side)];
     const float inner = width - strip_width(ui) - 4 * ui.look.sizes.unit;
-    float height = 3 * ui.look.sizes.unit;
+    const float height = 2 * head_padding(ui);
     if (size == HeadSize::Short)
         return height + text_height(ui, words.name, Style::Strong, inner - mark_room(ui));
-    height += std::max(ui.look.sizes.target,
-                       place_height(ui, words, inner - mark_room(ui) - keep_width(ui) - ui.look.sizes.unit));
-    height += text_height(ui, words.name, Style::Name, inner);
-    height += text_height(ui, words.servings, Style::Note, inner);
-    if (!words.net.empty())
-        height += text_height(ui, words.net, Style::QuietNote, inner);
-    return height;
+    const float beside = beside_keep(ui, state, inner);
+    const float below = beside < inner ? 0 : ui.look.sizes.target + ui.look.sizes.unit;
+    const float top = place_height(ui, words, beside - mark_room(ui)) +
+                      text_height(ui, words.name, name_style(ui, state, beside), beside);
+    return height + below + std::max(top, beside < inner ? ui.look.sizes.target : 0) +
+           text_height(ui, servings_and_net(ui, words, inner), Style::Note, inner);
 }
 
 void keep_button(const Ui& ui, const State& state, Side side, const Area& area, Actions& asked)
@@ -125,23 +155,25 @@ void head(const Ui& ui, const State& state, Side side, const Area& area, HeadSiz
     if (size == HeadSize::Short) {
         Area mark_area = rest.cut_left(mark_room(ui));
         mark(ui, side, {mark_area.low.x + radius, mark_area.low.y + line_height(ui, Style::Strong) / 2}, radius);
-        name_line(ui, state, side, words.name, name_style(size), rest, asked);
+        name_line(ui, state, side, words.name, Style::Strong, rest, asked);
         return;
     }
-    const float inner = rest.width() - mark_room(ui) - keep_width(ui) - sizes.unit;
-    const float first = std::max(sizes.target, place_height(ui, words, inner));
-    Area top = rest.cut_top(first);
-    Area keep = top.cut_right(keep_width(ui));
-    keep.high.y = keep.low.y + sizes.target;
-    top.cut_right(sizes.unit);
-    mark(ui, side, {top.low.x + radius, top.low.y + line_height(ui, Style::Note) / 2}, radius);
-    top.cut_left(mark_room(ui));
-    text_in(ui, place_line(words), Style::Note, top, Align::Left, Role::Text, colours.hue);
-    keep_button(ui, state, side, keep, asked);
-    rest.cut_top(name_line(ui, state, side, words.name, name_style(size), rest, asked));
-    rest.cut_top(text(ui, words.servings, Style::Note, rest));
-    if (!words.net.empty())
-        text(ui, words.net, Style::QuietNote, rest);
+    const float beside = beside_keep(ui, state, rest.width());
+    const bool keep_beside = beside < rest.width();
+    const float place = place_height(ui, words, beside - mark_room(ui));
+    const Style style = name_style(ui, state, beside);
+    const float name = text_height(ui, words.name, style, beside);
+    Area top = rest.cut_top(std::max(place + name, keep_beside ? sizes.target : 0));
+    Area keep = keep_beside ? top.cut_right(keep_width(ui)) : rest.cut_bottom(sizes.target);
+    top.high.x = top.low.x + beside;
+    keep.high.x = keep.low.x + keep_width(ui);
+    Area first = top.cut_top(place);
+    mark(ui, side, {first.low.x + radius, first.low.y + line_height(ui, Style::Note) / 2}, radius);
+    first.cut_left(mark_room(ui));
+    text_in(ui, place_line(words), Style::Note, first, Align::Left, Role::Text, colours.hue);
+    name_line(ui, state, side, words.name, style, top, asked);
+    keep_button(ui, state, side, keep.cut_top(sizes.target), asked);
+    text(ui, servings_and_net(ui, words, rest.width()), Style::Note, rest);
 }
 
 /// What the short head leaves out, one side of it.
@@ -152,7 +184,7 @@ float rest_of_head(const Ui& ui, const State& state, Side side, float width)
                    text_height(ui, words.servings, Style::Note, width);
     if (!words.net.empty())
         height += text_height(ui, words.net, Style::QuietNote, width);
-    return height + ui.look.sizes.unit + button_height(ui, keep_words(ui, state, side), Style::Note, width);
+    return height;
 }
 
 } // namespace
@@ -160,8 +192,7 @@ float rest_of_head(const Ui& ui, const State& state, Side side, float width)
 float heads_height(const Ui& ui, const State& state, float width, HeadSize size)
 {
     const float half = column_width(ui, width);
-    return std::max(head_height(ui, state.pair->sides[0], half, size),
-                    head_height(ui, state.pair->sides[1], half, size));
+    return std::max(head_height(ui, state, Side::Left, half, size), head_height(ui, state, Side::Right, half, size));
 }
 
 void heads(const Ui& ui, const State& state, const Area& area, HeadSize size, Actions& asked)
@@ -179,10 +210,9 @@ float head_rest_height(const Ui& ui, const State& state, float width)
     return std::max(rest_of_head(ui, state, Side::Left, half), rest_of_head(ui, state, Side::Right, half));
 }
 
-void head_rest(const Ui& ui, const State& state, const Area& area, Actions& asked)
+void head_rest(const Ui& ui, const State& state, const Area& area)
 {
     for (const Side side : {Side::Left, Side::Right}) {
-        ImGui::PushID(static_cast<int>(index_of(side)));
         const auto& words = state.pair->sides[index_of(side)];
         Area rest = column(ui, area, side).inset(ui.look.sizes.unit, 0);
         Area first = rest.cut_top(text_height(ui, place_line(words), Style::Note, rest.width() - mark_room(ui)));
@@ -192,12 +222,23 @@ void head_rest(const Ui& ui, const State& state, const Area& area, Actions& aske
         text_in(ui, place_line(words), Style::Note, first, Align::Left, Role::Text, colours_of(ui, side).hue);
         rest.cut_top(text(ui, words.servings, Style::Note, rest));
         if (!words.net.empty())
-            rest.cut_top(text(ui, words.net, Style::QuietNote, rest));
-        rest.cut_top(ui.look.sizes.unit);
-        const auto& keep = keep_words(ui, state, side);
-        const float width = std::min(rest.width(), button_width(ui, keep));
-        Area place = rest.cut_top(button_height(ui, keep, Style::Note, rest.width()));
-        keep_button(ui, state, side, place.cut_left(width), asked);
+            text(ui, words.net, Style::QuietNote, rest);
+    }
+}
+
+float keeps_height(const Ui& ui, const State& state, float width)
+{
+    const float half = column_width(ui, width) - 2 * ui.look.sizes.unit;
+    return std::max(button_height(ui, keep_words(ui, state, Side::Left), Style::Note, half),
+                    button_height(ui, keep_words(ui, state, Side::Right), Style::Note, half));
+}
+
+void keeps(const Ui& ui, const State& state, const Area& area, Actions& asked)
+{
+    for (const Side side : {Side::Left, Side::Right}) {
+        ImGui::PushID(static_cast<int>(index_of(side)));
+        Area place = column(ui, area, side).inset(ui.look.sizes.unit, 0);
+        keep_button(ui, state, side, place.cut_left(std::min(place.width(), keep_width(ui))), asked);
         ImGui::PopID();
     }
 }

@@ -17,8 +17,14 @@ enum class HeadSize { Full, Short };
 /// Draws both heads side by side. A touch on a name opens its label; "Keep this" is a button of its own.
 void heads(const Ui& ui, const State& state, const Area& area, HeadSize size, Actions& asked);
 
-/// What the short head leaves out: servings and net quantity of both sides, and the two Keep buttons, as one block.
+/// What the short head leaves out: brand, servings and net quantity of both sides, as one block.
 [[nodiscard]] float head_rest_height(const Ui& ui, const State& state, float width);
-void head_rest(const Ui& ui, const State& state, const Area& area, Actions& asked);
+/// Draws that block.
+void head_rest(const Ui& ui, const State& state, const Area& area);
+
+/// The two Keep buttons as a block, for where the short heads leave them out.
+[[nodiscard]] float keeps_height(const Ui& ui, const State& state, float width);
+/// Draws them, each below its side.
+void keeps(const Ui& ui, const State& state, const Area& area, Actions& asked);
 
 } // namespace ui

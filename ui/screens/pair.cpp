@@ -61,13 +61,89 @@ Block sentence(const Ui& ui, const std::string& words, float width)
             [&ui, &words](const Area& area) { text(ui, words, Style::Note, area); }, false, ui.look.sizes.unit};
 }
 
-/// Heads, first sentence and bases stand above the pages where that leaves most of the screen to the rows.
-bool all_fits_above(const Ui& ui, const State& state, const Area& body)
+/// What is said first stands before the bases, in two lines beside them where there is room, else above them.
+struct Opening {
+    float beside = 0; ///< the width of the sentence; 0: it stands above
+    float sentence = 0;
+    float height = 0;
+};
+
+Opening opening_of(const Ui& ui, const PairWords& pair, float width)
 {
-    const float above = heads_height(ui, state, body.width(), HeadSize::Full) +
-                        text_height(ui, state.pair->first.front(), Style::Text, body.width()) +
-                        basis_bar(ui, *state.pair, body.width()).whole + 3 * ui.look.sizes.unit;
-    return above < body.height() * 0.55F;
+    const float gap = 1.5F * ui.look.sizes.unit;
+    const BasisBar bar = basis_bar(ui, pair, width);
+    Opening opening;
+    float room = width;
+    for (const auto& words : pair.bases)
+        room -= button_width(ui, words, Style::Note) + gap;
+    const auto& sentence = pair.first.front();
+    if (!bar.stacked && room > widest_word(ui, sentence, Style::Note) &&
+        text_height(ui, sentence, Style::Note, room) <= 2 * line_height(ui, Style::Note)) {
+        opening.beside = room;
+        opening.sentence = text_height(ui, sentence, Style::Note, room);
+        opening.height = std::max(opening.sentence, bar.whole);
+        return opening;
+    }
+    opening.sentence = text_height(ui, sentence, Style::Note, width);
+    opening.height = opening.sentence + ui.look.sizes.unit + bar.whole;
+    return opening;
+}
+
+void draw_opening(const Ui& ui, const State& state, const PairWords& pair, Area area, Actions& asked)
+{
+    const Opening opening = opening_of(ui, pair, area.width());
+    if (opening.beside > 0) {
+        Area words = area.cut_left(opening.beside);
+        words.low.y += std::floor((words.height() - opening.sentence) / 2);
+        text(ui, pair.first.front(), Style::Note, words);
+    } else {
+        text(ui, pair.first.front(), Style::Note, area.cut_top(opening.sentence));
+        area.cut_top(ui.look.sizes.unit);
+    }
+    draw_basis_bar(ui, state, pair, area, asked);
+}
+
+/// Heads, first sentence and bases stand above the rows where that leaves at least half of the screen to them; with
+/// large letters they are pieces of the first page like everything else.
+struct Above {
+    bool first = false;  ///< on the first page: full heads, sentence, bases
+    bool others = false; ///< on the others: short heads
+    float first_height = 0;
+    float others_height = 0;
+};
+
+Above above_of(const Ui& ui, const State& state, const Area& body)
+{
+    const float unit = ui.look.sizes.unit;
+    Above above;
+    above.first_height = heads_height(ui, state, body.width(), HeadSize::Full) +
+                         opening_of(ui, *state.pair, body.width()).height + 2 * unit;
+    above.first = above.first_height < body.height() * 0.5F;
+    above.others_height = heads_height(ui, state, body.width(), HeadSize::Short) + unit;
+    above.others = above.others_height < body.height() * 0.3F;
+    return above;
+}
+
+std::vector<Block> blocks_of(const Ui& ui, const State& state, const Above& above, float width, Actions& asked)
+{
+    const PairWords& pair = *state.pair;
+    const float unit = ui.look.sizes.unit;
+    std::vector<Block> blocks;
+    if (!above.first) {
+        blocks.push_back({heads_height(ui, state, width, HeadSize::Short),
+                          [&](const Area& area) { heads(ui, state, area, HeadSize::Short, asked); }, false, 0});
+        blocks.push_back(
+            {head_rest_height(ui, state, width), [&](const Area& area) { head_rest(ui, state, area); }, false, unit});
+        blocks.push_back(
+            {keeps_height(ui, state, width), [&](const Area& area) { keeps(ui, state, area, asked); }, false, unit});
+        blocks.push_back({opening_of(ui, pair, width).height,
+                          [&](const Area& area) { draw_opening(ui, state, pair, area, asked); }, false, unit});
+    }
+    for (std::size_t i = 1; i < pair.first.size(); ++i)
+        blocks.push_back(sentence(ui, pair.first[i], width));
+    for (auto& block : table_blocks(ui, pair.rows, width))
+        blocks.push_back(std::move(block));
+    return blocks;
 }
 
 } // namespace
@@ -76,36 +152,26 @@ void pair_screen(const Ui& ui, const State& state, Actions& asked)
 {
     if (!state.pair)
         return;
-    const PairWords& pair = *state.pair;
-    const auto& sizes = ui.look.sizes;
     const Frame frame = frame_of(ui, state);
     Area rest = frame.body;
     const float width = rest.width();
-    const bool roomy = all_fits_above(ui, state, rest);
-    const HeadSize head = roomy ? HeadSize::Full : HeadSize::Short;
-    heads(ui, state, rest.cut_top(heads_height(ui, state, width, head)), head, asked);
-    rest.cut_top(sizes.unit);
-
-    std::vector<Block> blocks;
-    std::size_t said = 0;
-    if (roomy) {
-        rest.cut_top(text(ui, pair.first[said++], Style::Text, rest));
-        rest.cut_top(sizes.unit);
-        draw_basis_bar(ui, state, pair, rest.cut_top(basis_bar(ui, pair, width).whole), asked);
-        rest.cut_top(sizes.unit);
-    } else
-        blocks.push_back({head_rest_height(ui, state, width),
-                          [&](const Area& area) { head_rest(ui, state, area, asked); }, false, sizes.unit});
-    for (; said < pair.first.size(); ++said)
-        blocks.push_back(sentence(ui, pair.first[said], width));
-    if (!roomy)
-        blocks.push_back({basis_bar(ui, pair, width).whole,
-                          [&](const Area& area) { draw_basis_bar(ui, state, pair, area, asked); }, false,
-                          2 * sizes.unit});
-    for (auto& block : table_blocks(ui, pair.rows, width))
-        blocks.push_back(std::move(block));
-    const Paging paging = draw_page(blocks, rest, state.page);
-    close_frame(ui, state, frame, paging, asked);
+    const float unit = ui.look.sizes.unit;
+    const Above above = above_of(ui, state, rest);
+    const auto blocks = blocks_of(ui, state, above, width, asked);
+    const Pages pages = deal_pages(blocks, rest.height() - (above.first ? above.first_height : 0),
+                                   rest.height() - (above.others ? above.others_height : 0), state.page);
+    const bool first = pages.paging.page == 0;
+    if (first && above.first) {
+        heads(ui, state, rest.cut_top(heads_height(ui, state, width, HeadSize::Full)), HeadSize::Full, asked);
+        rest.cut_top(unit);
+        draw_opening(ui, state, *state.pair, rest.cut_top(opening_of(ui, *state.pair, width).height), asked);
+        rest.cut_top(unit);
+    } else if (!first && above.others) {
+        heads(ui, state, rest.cut_top(heads_height(ui, state, width, HeadSize::Short)), HeadSize::Short, asked);
+        rest.cut_top(unit);
+    }
+    draw_page(blocks, pages, rest);
+    close_frame(ui, state, frame, pages.paging, asked);
 }
 
 } // namespace ui

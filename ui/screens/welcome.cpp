@@ -86,6 +86,11 @@ void welcome_screen(const Ui& ui, const State& state, Actions& asked)
     if (!state.reader.empty())
         blocks.push_back(words(ui, state.reader, Style::QuietNote, width, sizes.gap));
     blocks.push_back(words(ui, ui.language.text(TextId::welcome_caution), Style::QuietNote, width, sizes.gap));
+    // The two places take what room is left, so that the screen is full and quiet.
+    float used = 0;
+    for (std::size_t i = 0; i < blocks.size(); ++i)
+        used += blocks[i].height + (i > 0 ? blocks[i].gap : 0);
+    blocks[2].height += std::max(0.0F, frame.body.height() - used);
     const Paging paging = draw_page(blocks, frame.body, state.page);
     close_frame(ui, state, frame, paging, asked);
 }

@@ -3,45 +3,62 @@
 #include <algorithm>
 
 namespace ui {
+namespace {
 
-std::vector<std::size_t> page_starts(const std::vector<Block>& blocks, float height)
+/// The room that a block asks for: a heading asks for what must follow it too.
+float room_for(const std::vector<Block>& blocks, std::size_t at)
 {
-    std::vector<std::size_t> starts{0};
-    float used = 0;
-    for (std::size_t i = 0; i < blocks.size(); ++i) {
-        // A heading asks for room for itself and for all that must follow it directly.
-        float wanted = blocks[i].height;
-        for (std::size_t next = i; blocks[next].with_next && next + 1 < blocks.size(); ++next)
-            wanted += blocks[next + 1].gap + blocks[next + 1].height;
-        const bool first = i == starts.back();
-        const float gap = first ? 0 : blocks[i].gap;
-        const bool bound = i > 0 && blocks[i - 1].with_next;
-        if (!first && !bound && used + gap + wanted > height) {
-            starts.push_back(i);
-            used = blocks[i].height;
-        } else
-            used += gap + blocks[i].height;
-    }
-    return starts;
+    float room = blocks[at].height;
+    for (; blocks[at].with_next && at + 1 < blocks.size(); ++at)
+        room += blocks[at + 1].gap + blocks[at + 1].height;
+    return room;
 }
 
-Paging draw_page(const std::vector<Block>& blocks, const Area& area, int page)
+} // namespace
+
+Pages deal_pages(const std::vector<Block>& blocks, float first_height, float other_height, int page)
 {
-    const auto starts = page_starts(blocks, area.height());
-    Paging paging{static_cast<int>(starts.size()), 0};
-    paging.page = std::clamp(page, 0, paging.pages - 1);
-    const auto at = static_cast<std::size_t>(paging.page);
-    const std::size_t stop = at + 1 < starts.size() ? starts[at + 1] : blocks.size();
+    Pages pages;
+    pages.starts.push_back(0);
+    float used = 0;
+    for (std::size_t i = 0; i < blocks.size(); ++i) {
+        const bool first = i == pages.starts.back();
+        const float height = pages.starts.size() == 1 ? first_height : other_height;
+        const float before = used + (first ? 0 : blocks[i].gap);
+        const float together = room_for(blocks, i);
+        const bool too_much =
+            before + blocks[i].height > height || (together <= other_height && before + together > height);
+        if (!first && too_much) {
+            pages.starts.push_back(i);
+            used = blocks[i].height;
+        } else
+            used = before + blocks[i].height;
+    }
+    pages.paging.pages = static_cast<int>(pages.starts.size());
+    pages.paging.page = std::clamp(page, 0, pages.paging.pages - 1);
+    return pages;
+}
+
+void draw_page(const std::vector<Block>& blocks, const Pages& pages, const Area& area)
+{
+    const auto at = static_cast<std::size_t>(pages.paging.page);
+    const std::size_t stop = at + 1 < pages.starts.size() ? pages.starts[at + 1] : blocks.size();
     Area rest = area;
-    for (std::size_t i = starts[at]; i < stop; ++i) {
-        if (i != starts[at])
+    for (std::size_t i = pages.starts[at]; i < stop; ++i) {
+        if (i != pages.starts[at])
             rest.low.y += blocks[i].gap;
         Area place = rest;
         place.high.y = place.low.y + blocks[i].height;
         blocks[i].draw(place);
         rest.low.y += blocks[i].height;
     }
-    return paging;
+}
+
+Paging draw_page(const std::vector<Block>& blocks, const Area& area, int page)
+{
+    const Pages pages = deal_pages(blocks, area.height(), area.height(), page);
+    draw_page(blocks, pages, area);
+    return pages.paging;
 }
 
 } // namespace ui

@@ -3,6 +3,7 @@
 
 #include "ui/look/grid.h"
 
+#include <cstddef>
 #include <functional>
 #include <vector>
 
@@ -12,7 +13,7 @@ namespace ui {
 struct Block {
     float height = 0;
     std::function<void(const Area&)> draw;
-    bool with_next = false; ///< a heading: never the last of its page
+    bool with_next = false; ///< a heading: not the last of its page, if what follows fits a page with it
     float gap = 0;          ///< room before it, except at the top of a page
 };
 
@@ -22,10 +23,20 @@ struct Paging {
     int page = 0;
 };
 
-/// Where each page begins, for that height. A block higher than a page gets a page of its own.
-[[nodiscard]] std::vector<std::size_t> page_starts(const std::vector<Block>& blocks, float height);
+/// Blocks dealt out to pages.
+struct Pages {
+    std::vector<std::size_t> starts; ///< the first block of each page
+    Paging paging;
+};
 
-/// Draws one page of the blocks; a page past the end shows the last one.
+/// Deals blocks out to pages; the first page may have another height than the others. A page past the end is the last.
+/// A block higher than its page gets one of its own.
+[[nodiscard]] Pages deal_pages(const std::vector<Block>& blocks, float first_height, float other_height, int page);
+
+/// Draws the page that `pages` shows.
+void draw_page(const std::vector<Block>& blocks, const Pages& pages, const Area& area);
+
+/// Deals and draws, where all pages are as high as the area.
 Paging draw_page(const std::vector<Block>& blocks, const Area& area, int page);
 
 } // namespace ui

@@ -66,6 +66,8 @@ ImDrawList& canvas()
 ImFont* font_of(const Ui& ui, Style style)
 {
     switch (style) {
+    case Style::Bar:
+        return ui.look.fonts.bar;
     case Style::Note:
     case Style::QuietNote:
         return ui.look.fonts.note;
@@ -89,6 +91,8 @@ namespace {
 float em_of(const Ui& ui, Style style)
 {
     switch (style) {
+    case Style::Bar:
+        return ui.look.sizes.bar;
     case Style::Note:
     case Style::QuietNote:
         return ui.look.sizes.note;

@@ -9,7 +9,7 @@
 namespace ui {
 
 /// The looks that letters can have.
-enum class Style { Note, QuietNote, Text, Quiet, Strong, Name, Figure, Headline };
+enum class Style { Bar, Note, QuietNote, Text, Quiet, Strong, Name, Figure, Headline };
 
 enum class Align { Left, Centre, Right };
 

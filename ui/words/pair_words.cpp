@@ -81,8 +81,7 @@ TextId finding_text(const core::Row& row)
     case Finding::TooCloseToTell:
         return TextId::finding_too_close;
     case Finding::NotPrinted:
-        return row.left.source == Source::NotPrinted ? TextId::finding_not_printed_left
-                                                     : TextId::finding_not_printed_right;
+        return TextId::finding_not_printed;
     case Finding::NotComparable:
         break;
     }

@@ -13,8 +13,8 @@ namespace ui {
 #define PAIRSTAND_TEXTS(X) \
     /* Buttons and places */ \
     X(language_name) X(button_back) X(button_start_over) X(button_take_back) X(button_text_size) \
-    X(button_choose_by_name) X(button_by_name) X(button_keep) X(button_kept) X(button_page_up) \
-    X(button_page_down) X(page_of) X(button_open_label) X(button_compare) X(left) X(right) X(side_left) \
+    X(button_choose_by_name) X(button_by_name) X(button_keep) X(button_kept) X(button_page_before) \
+    X(button_page_next) X(page_of) X(button_open_label) X(button_compare) X(left) X(right) X(side_left) \
     X(side_right) \
     /* Welcome */ \
     X(welcome_title) X(welcome_lead) X(welcome_first) X(welcome_second) X(welcome_waiting) X(welcome_caution) \
@@ -41,11 +41,10 @@ namespace ui {
     X(side_servings_about) X(side_servings_about_one) X(side_servings_varied) X(side_servings_single) \
     X(side_servings_none) X(size_not_printed) X(package_is) X(heading_calories) X(heading_less_of) \
     X(heading_more_of) X(heading_other) X(finding_left_less) X(finding_left_more) X(finding_left_fewer) \
-    X(finding_same) X(finding_too_close) X(finding_not_printed_left) X(finding_not_printed_right) \
-    X(finding_not_comparable) X(why_audience) X(why_grams_against_ml) X(why_no_metric) X(why_varied) \
-    X(why_servings_not_printed) X(why_servings_off) X(why_figure_off) X(why_percents) X(why_shown_per_serving) \
-    X(panels_unlike) X(guide_one_serving) X(guide_line) X(range_percent) X(range_percent_unsure) X(range_amount) \
-    X(reading_changes) \
+    X(finding_same) X(finding_too_close) X(finding_not_printed) X(finding_not_comparable) X(why_audience) \
+    X(why_grams_against_ml) X(why_no_metric) X(why_varied) X(why_servings_not_printed) X(why_servings_off) \
+    X(why_figure_off) X(why_percents) X(why_shown_per_serving) X(panels_unlike) X(guide_one_serving) \
+    X(guide_line) X(range_percent) X(range_percent_unsure) X(range_amount) X(reading_changes) \
     /* Figures */ \
     X(less_than) X(percent_less_than) X(not_printed_short) X(not_significant_short) \
     /* Nutrients, in the order of the panel */ \
