@@ -13,6 +13,7 @@ namespace ui {
 /// The two sides of a pair.
 enum class Side { Left, Right };
 
+/// Where a side stands in an array of two.
 [[nodiscard]] constexpr std::size_t index_of(Side side)
 {
     return side == Side::Left ? 0 : 1;

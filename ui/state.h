@@ -14,6 +14,7 @@
 
 namespace ui {
 
+/// The screens.
 enum class ScreenId { Welcome, OneLabel, Pair, NotFound, WhichProduct, PickAisle, PickProduct, Gallery };
 
 /// A product on one side.
@@ -49,6 +50,7 @@ struct PickAisle {
     bool operator==(const PickAisle&) const = default;
 };
 
+/// The state of the whole station, as screens see it.
 struct State {
     ScreenId screen = ScreenId::Welcome;
     std::array<std::optional<Held>, 2> sides;

@@ -7,6 +7,7 @@
 
 namespace ui {
 
+/// All that decides how a screen looks.
 struct Look {
     const Theme& theme;
     Sizes sizes;

@@ -21,6 +21,7 @@ struct Theme {
     SideColours right;
 };
 
+/// Light, dark, and black on white without tints.
 [[nodiscard]] const Theme& paper();
 [[nodiscard]] const Theme& night();
 [[nodiscard]] const Theme& plain();

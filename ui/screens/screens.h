@@ -13,6 +13,7 @@ namespace ui {
 /// A screen: a function of state that reports what was asked for.
 using Screen = void (*)(const Ui&, const State&, Actions&);
 
+/// One screen of the list.
 struct ScreenInfo {
     ScreenId id;
     std::string_view name; ///< for `pairstand render NAME`

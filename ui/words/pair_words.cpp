@@ -144,7 +144,8 @@ std::string range_sentence(const core::ShownPercent& shown, const core::Product&
 void remark_side(const Shown& shown, const core::Row& row, const core::Product& product, bool is_left,
                  const Language& language, std::vector<std::string>& remarks)
 {
-    if (shown.say_range && shown.range) {
+    const bool percent_says_it = shown.percent && shown.percent->say_range; // one sentence a side is enough
+    if (shown.say_range && shown.range && !percent_says_it) {
         core::Figure high{shown.range->high, false, 0};
         const auto unit = core::nano_of(core::info(row.nutrient).unit);
         high.decimals = high.amount.nano() % unit == 0 ? 0 : 1;
