@@ -11,6 +11,7 @@ namespace ui {
 /// The looks that letters can have.
 enum class Style { Bar, Note, QuietNote, Text, Quiet, Strong, Name, Figure, Headline };
 
+/// Where lines stand in their area.
 enum class Align { Left, Centre, Right };
 
 /// The font of a style in this look.
