@@ -16,7 +16,15 @@ give_up() {
 # The address of the archive (`-security` for the fixes) that apt uses here.
 archive() {
     apt-get indextargets --format '$(REPO_URI) $(CODENAME)' 'Created-By: Packages' 2>/dev/null |
-        awk -v suffix="${1:-}" 'suffix == "" ? $2 !~ /-/ : $2 ~ suffix "$" { print $1; exit }'
+        awk -v suffix="${1:-}" 'suffix == "" ? $2 !~ /-/ : $2 ~ suffix "$" { sub("/$", "", $1); print $1; exit }'
+}
+
+answers() { # answers RELEASE: whether the mirror has it
+    local folder status=0
+    folder=$(mktemp -d)
+    /usr/lib/apt/apt-helper download-file "$(archive)/dists/$1/InRelease" "$folder/InRelease" >/dev/null 2>&1 || status=1
+    rm -r "$folder"
+    return $status
 }
 
 check_machine() {
@@ -26,6 +34,7 @@ check_machine() {
     unshare --mount --pid --fork true 2>/dev/null || give_up "this machine lets nobody mount"
     [ -n "$(archive)" ] || give_up "apt here has no archive configured"
     command -v git >/dev/null || give_up "git is not installed"
+    [ -f "$cache/$1.tar" ] || answers "$1" || give_up "the mirror that apt uses here does not answer for $1"
 }
 
 make_base() { # make_base RELEASE: the untouched root, once
@@ -34,6 +43,10 @@ make_base() { # make_base RELEASE: the untouched root, once
     mkdir -p "$cache"
     folder=$(mktemp -d "$cache/base-XXXXXX")
     echo "making a minimal $release ..."
+    # debootstrap asks the environment for a proxy, apt its own settings
+    eval "$(apt-config shell http_proxy Acquire::http::Proxy https_proxy Acquire::https::Proxy)"
+    [ -z "${http_proxy:-}" ] || export http_proxy
+    [ -z "${https_proxy:-}" ] || export https_proxy
     debootstrap --variant=minbase --include=ca-certificates "$release" "$folder/root" "$(archive)" >"$cache/$release.log" 2>&1 || {
         tail -5 "$cache/$release.log" >&2
         rm -rf --one-file-system "$folder"
