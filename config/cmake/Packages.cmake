@@ -11,6 +11,9 @@ pkg_check_modules(sdl2 REQUIRED IMPORTED_TARGET sdl2)
 pkg_check_modules(sdl2_image REQUIRED IMPORTED_TARGET SDL2_image)
 pkg_check_modules(freetype REQUIRED IMPORTED_TARGET freetype2)
 pkg_check_modules(gl REQUIRED IMPORTED_TARGET gl)
+# libimgui.a calls these; a static library stands before what it calls.
+set_property(TARGET PkgConfig::imgui APPEND PROPERTY
+  INTERFACE_LINK_LIBRARIES ${freetype_LINK_LIBRARIES} ${sdl2_LINK_LIBRARIES} ${gl_LINK_LIBRARIES})
 pkg_check_modules(gstreamer REQUIRED IMPORTED_TARGET gstreamer-1.0 gstreamer-app-1.0 gstreamer-video-1.0)
 pkg_check_modules(utf8proc REQUIRED IMPORTED_TARGET libutf8proc)
 find_library(CSV_LIBRARY csv REQUIRED)
