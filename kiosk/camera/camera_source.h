@@ -24,7 +24,7 @@ struct CameraStatus {
 /// state changes.
 class CameraSource {
 public:
-    /// `scans` must outlive this. `wake` is called in the camera's thread.
+    /// `scans` must outlive this. `wake` is called in the camera's thread; it may be empty.
     CameraSource(CaptureOptions options, Every<Scan>& scans, std::function<void()> wake);
 
     void start() { capture_.start(); }

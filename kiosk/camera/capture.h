@@ -52,7 +52,7 @@ public:
 
 private:
     void run();
-    CameraState run_pipeline(const std::string& description);
+    CameraState run_pipeline(const std::string& source);
     void become(CameraState state);
     bool pause(Milliseconds length);
 

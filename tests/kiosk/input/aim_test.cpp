@@ -2,6 +2,8 @@
 
 #include <doctest/doctest.h>
 
+#include <string>
+
 using core::Symbology;
 using kiosk::Identified;
 using kiosk::identify;
@@ -11,7 +13,7 @@ using kiosk::identify;
 TEST_CASE("aim: the identifier says which bars, and is taken off")
 {
     struct Case {
-        const char* why;
+        std::string why;
         const char* typed;
         Identified expected;
     };

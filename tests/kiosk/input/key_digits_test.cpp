@@ -3,6 +3,8 @@
 #include <SDL_keycode.h>
 #include <doctest/doctest.h>
 
+#include <string>
+
 using kiosk::Key;
 using kiosk::key_from;
 
@@ -10,7 +12,7 @@ using kiosk::key_from;
 TEST_CASE("key_digits: a key is what stands on it in the United States, digits whatever Shift does")
 {
     struct Case {
-        const char* why;
+        std::string why;
         SDL_Scancode scancode;
         std::uint16_t modifiers;
         Key::Kind kind;

@@ -24,7 +24,7 @@ constexpr Milliseconds long_after{2000};
 TEST_CASE("wedge: a burst with a right check digit is one scan, however it comes")
 {
     struct Case {
-        const char* why;
+        std::string why;
         const char* text;
         Milliseconds gap, blind;
     };
@@ -61,7 +61,7 @@ TEST_CASE("wedge: a burst with a right check digit is one scan, however it comes
 TEST_CASE("wedge: a burst that is no product code is a scan too, so that the station can answer")
 {
     struct Case {
-        const char* why;
+        std::string why;
         const char* text;
     };
     const Case cases[] = {

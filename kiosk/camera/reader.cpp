@@ -1,0 +1,84 @@
+#include "kiosk/camera/reader.h"
+
+#include "core/code/gtin.h"
+#include "core/code/upc_e.h"
+#include "kiosk/camera/second_look.h"
+#include "kiosk/camera/zxing_compat.h"
+
+#include <cstddef>
+
+namespace kiosk {
+namespace {
+
+/// Smaller than a code can be in any direction, or so large that counting its pixels leaves the range of int.
+bool has_no_use(const GreyView& picture)
+{
+    constexpr int least = 8;
+    constexpr int most = 1 << 15;
+    return picture.pixels == nullptr || picture.width < least || picture.height < least || picture.width > most ||
+           picture.height > most || picture.stride < picture.width;
+}
+
+/// How many digits bars of this kind hold; 0 for bars that hold no product number.
+std::size_t digits_of(core::Symbology symbology)
+{
+    switch (symbology) {
+    case core::Symbology::Ean13:
+        return 13;
+    case core::Symbology::UpcA:
+        return 12;
+    case core::Symbology::Ean8:
+    case core::Symbology::UpcE:
+        return 8;
+    case core::Symbology::Itf14:
+        return 14; // shorter ones appear wherever there are stripes
+    case core::Symbology::Unknown:
+    case core::Symbology::Other:
+        return 0;
+    }
+    return 0;
+}
+
+bool is_right(const Reading& reading)
+{
+    if (reading.text.size() != digits_of(reading.symbology))
+        return false;
+    if (reading.symbology == core::Symbology::UpcE)
+        return core::expand_upc_e(reading.text).has_value();
+    return core::Gtin::parse(reading.text).has_value();
+}
+
+std::optional<Reading> read_as_it_is(const GreyView& picture)
+{
+    auto reading = zxing_read(picture);
+    // ITF has no strong beginning and end: part of one, or any stripes, read as a few digits. They must not hide an
+    // EAN.
+    if (reading && reading->symbology == core::Symbology::Itf14 && !is_right(*reading))
+        reading = zxing_read(picture, {.cases_too = false});
+    return reading && is_right(*reading) ? reading : std::nullopt;
+}
+
+std::optional<Reading> read_again(const GreyView& picture)
+{
+    const Frame clearer = second_look(picture);
+    if (has_no_use(clearer.view()))
+        return std::nullopt;
+    // A row of it stands for four of the camera's, so three rows are not fewer than what the first try asks for.
+    const auto reading = zxing_read(clearer.view(), {.cases_too = false, .try_rotate = false, .agreeing_lines = 3});
+    return reading && is_right(*reading) ? reading : std::nullopt;
+}
+
+} // namespace
+
+std::optional<Reading> read(const GreyView& picture)
+{
+    if (has_no_use(picture))
+        return std::nullopt;
+    if (const auto reading = read_as_it_is(picture))
+        return reading;
+    if (const auto reading = read_again(picture))
+        return reading;
+    return read_again(laid_down(picture).view());
+}
+
+} // namespace kiosk
