@@ -78,6 +78,13 @@ std::string what_it_is(core::CodeClass code_class)
     return "a product's number; no product has this one";
 }
 
+/// The length that the number has on the package: other programs write eight digits with zeros in front, and no longer
+/// number begins with so many.
+std::size_t printed_length(const core::Gtin& gtin, std::string_view cell)
+{
+    return gtin.digits().starts_with("000000") ? 8 : cell.size();
+}
+
 } // namespace
 
 core::Result<core::Gtin> read_gtin(std::string_view cell)
@@ -92,7 +99,8 @@ core::Result<core::Gtin> read_gtin(std::string_view cell)
     if (core::is_case(*gtin))
         return refuse(Error::Kind::NotAProductCode, cell,
                       "the number on one package; this one is of a case of them (1 to 9 in front of 13 digits)");
-    if (const auto code_class = core::class_of(*gtin, cell.size()); !core::names_one_product(code_class))
+    if (const auto code_class = core::class_of(*gtin, printed_length(*gtin, cell));
+        !core::names_one_product(code_class))
         return refuse(Error::Kind::NotAProductCode, cell, what_it_is(code_class));
     return gtin;
 }

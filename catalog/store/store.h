@@ -33,7 +33,7 @@ public:
         Write,    ///< takes products as well, makes the file where there is none, and keeps every other writer out
     };
 
-    /// Opens a catalog file and looks it through once (about 0.1 s for 100,000 products).
+    /// Opens a catalog file and looks it through once (half a second for 100,000 products).
     /// Errors: CannotRead (missing, a folder, no catalog, made by a newer version, torn), CannotWrite; `detail` says
     /// which, `place.source` is the path.
     [[nodiscard]] static core::Result<Store> open(const std::filesystem::path& path, Mode mode);

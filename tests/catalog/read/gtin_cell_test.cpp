@@ -7,7 +7,8 @@ using Kind = core::Error::Kind;
 // Source of the classes: GS1 General Specifications, section 1.4. What spreadsheets do to numbers is common practice.
 TEST_CASE("gtin cell: good numbers are taken, in every length")
 {
-    for (const char* cell : {"9521234543213", "09521234543213", "012345000065", "0012345000065", "95201238"}) {
+    for (const char* cell :
+         {"9521234543213", "09521234543213", "012345000065", "0012345000065", "95201238", "00000095201238"}) {
         CAPTURE(cell);
         const auto gtin = catalog::read_gtin(cell);
         CHECK(gtin.has_value());
@@ -41,7 +42,8 @@ TEST_CASE("gtin cell: every slip has its own words")
         {"a coupon", "9901234567899", Kind::NotAProductCode, "coupon"},
         {"a book", "9783161484100", Kind::NotAProductCode, "a book"},
         {"a case", "19521234543210", Kind::NotAProductCode, "a case"},
-        {"a number that is kept free", "9510000000005", Kind::NotAProductCode, "no product has this one"},
+        {"a store's own in eight digits", "00012348", Kind::NotAProductCode, "a store's own"},
+        {"the same, with zeros in front", "00000000012348", Kind::NotAProductCode, "a store's own"},
     };
     for (const auto& c : cases) {
         CAPTURE(c.why);
