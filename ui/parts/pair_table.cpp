@@ -22,6 +22,12 @@ Style style_of(const RowWords& row, const FigureWords& figure)
     return digits ? amount_style(row) : Style::QuietNote;
 }
 
+/// Long words ("Monounsaturated") are set smaller rather than taking the line's room.
+Style name_style(const Ui& ui, const RowWords& row, float width)
+{
+    return widest_word(ui, row.name, Style::Text) > width * 0.16F ? Style::Note : Style::Text;
+}
+
 float mark_room(const Ui& ui)
 {
     return 3 * ui.look.sizes.unit;
@@ -48,7 +54,7 @@ float figure_height(const Ui& ui, const RowWords& row, const TableWidths& widths
 float row_height(const Ui& ui, const RowWords& row, const TableWidths& widths)
 {
     const float figures = std::max(figure_height(ui, row, widths), line_5_20_height(ui));
-    const float name = text_height(ui, row.name, Style::Text, widths.name);
+    const float name = text_height(ui, row.name, name_style(ui, row, widths.table), widths.name);
     const float finding = text_height(ui, row.finding, Style::Text, widths.finding);
     const float height = 2 * padding(ui);
     if (widths.form == RowForm::Wide)
@@ -107,22 +113,22 @@ void draw_row(const Ui& ui, const RowWords& row, Area area, const TableWidths& w
     canvas().AddLine(area.low, {area.high.x, area.low.y}, ui.look.theme.hairline, 0.5F * ui.look.sizes.line);
     Area rest = area.inset(0, padding(ui));
     const float figures = std::max(figure_height(ui, row, widths), line_5_20_height(ui));
-    const float name = text_height(ui, row.name, Style::Text, widths.name);
+    const float name = text_height(ui, row.name, name_style(ui, row, widths.table), widths.name);
     const float finding = text_height(ui, row.finding, Style::Text, widths.finding);
     if (widths.form == RowForm::Wide) {
         Area all = rest.cut_top(std::max({figures, name, finding}));
-        centred(ui, row.name, Style::Text, all.cut_left(widths.name), Align::Left, Role::Text);
+        centred(ui, row.name, name_style(ui, row, widths.table), all.cut_left(widths.name), Align::Left, Role::Text);
         Area last = all.cut_right(widths.finding);
         all.cut_right(widths.gap);
         figures_and_line(ui, row, all, widths);
         centred(ui, row.finding, Style::Text, last, Align::Left, Role::Text);
     } else if (widths.form == RowForm::TwoLines) {
         Area first = rest.cut_top(std::max(name, finding));
-        text(ui, row.name, Style::Text, first.cut_left(widths.name));
+        text(ui, row.name, name_style(ui, row, widths.table), first.cut_left(widths.name));
         text(ui, row.finding, Style::Text, first.cut_right(widths.finding), Align::Right);
         figures_and_line(ui, row, rest.cut_top(figures), widths);
     } else {
-        text(ui, row.name, Style::Text, rest.cut_top(name));
+        text(ui, row.name, name_style(ui, row, widths.table), rest.cut_top(name));
         Area both = rest.cut_top(figure_height(ui, row, widths));
         figure(ui, Side::Left, row, both.cut_left(std::floor(width / 2)), widths);
         figure(ui, Side::Right, row, both, widths);
@@ -183,7 +189,7 @@ void draw_heading(const Ui& ui, TextId id, Area area, const TableWidths& widths)
 }
 
 struct Wanted {
-    float name = 0;
+    float name = 0; ///< longest name in one line
     float name_word = 0;
     float amount = 0;
     float percent = 0;
@@ -191,12 +197,13 @@ struct Wanted {
     float finding_word = 0;
 };
 
-Wanted wanted_by(const Ui& ui, const std::vector<RowWords>& rows)
+Wanted wanted_by(const Ui& ui, const std::vector<RowWords>& rows, float width)
 {
     Wanted wanted;
     for (const auto& row : rows) {
-        wanted.name = std::max(wanted.name, text_width(ui, row.name, Style::Text));
-        wanted.name_word = std::max(wanted.name_word, widest_word(ui, row.name, Style::Text));
+        const Style name = name_style(ui, row, width);
+        wanted.name = std::max(wanted.name, text_width(ui, row.name, name));
+        wanted.name_word = std::max(wanted.name_word, widest_word(ui, row.name, name));
         for (const auto* figure : {&row.left, &row.right}) {
             const Style style = style_of(row, *figure);
             // "less than 1 g" and "not printed" may take two lines; figures with their unit may not.
@@ -218,8 +225,9 @@ Wanted wanted_by(const Ui& ui, const std::vector<RowWords>& rows)
 
 TableWidths table_widths(const Ui& ui, const std::vector<RowWords>& rows, float width)
 {
-    const Wanted wanted = wanted_by(ui, rows);
+    const Wanted wanted = wanted_by(ui, rows, width);
     TableWidths widths;
+    widths.table = width;
     widths.gap = 2 * ui.look.sizes.unit;
     widths.amount = wanted.amount;
     widths.percent = wanted.percent;
@@ -229,7 +237,7 @@ TableWidths table_widths(const Ui& ui, const std::vector<RowWords>& rows, float 
         float name;
         float finding;
     };
-    for (const Shares share : {Shares{0.24F, 0.26F}, {0.2F, 0.18F}, {0.17F, 0.15F}, {0.0F, 0.0F}}) {
+    for (const Shares share : {Shares{0.24F, 0.26F}, {0.2F, 0.18F}, {0.17F, 0.15F}, {0.14F, 0.13F}}) {
         widths.name = std::max(wanted.name_word, std::min(wanted.name, width * share.name)) + widths.gap;
         widths.finding = std::max(wanted.finding_word, std::min(wanted.finding, width * share.finding));
         widths.line = width - widths.name - sides - widths.finding - 3 * widths.gap;

@@ -16,6 +16,7 @@ enum class RowForm { Wide, TwoLines, Tall };
 /// The widths that hold for all rows of one table.
 struct TableWidths {
     RowForm form = RowForm::Wide;
+    float table = 0; ///< of the whole row
     float name = 0;
     float amount = 0;
     float percent = 0;

@@ -103,7 +103,7 @@ void draw_opening(const Ui& ui, const State& state, const PairWords& pair, Area 
     draw_basis_bar(ui, state, pair, area, asked);
 }
 
-/// Heads, first sentence and bases stand above the rows where that leaves at least half of the screen to them; with
+/// Heads, first sentence and bases stand above the rows where that leaves a good part of the screen to them; with
 /// large letters they are pieces of the first page like everything else.
 struct Above {
     bool first = false;  ///< on the first page: full heads, sentence, bases
@@ -118,7 +118,7 @@ Above above_of(const Ui& ui, const State& state, const Area& body)
     Above above;
     above.first_height = heads_height(ui, state, body.width(), HeadSize::Full) +
                          opening_of(ui, *state.pair, body.width()).height + 2 * unit;
-    above.first = above.first_height < body.height() * 0.5F;
+    above.first = above.first_height < body.height() * 0.58F;
     above.others_height = heads_height(ui, state, body.width(), HeadSize::Short) + unit;
     above.others = above.others_height < body.height() * 0.3F;
     return above;
