@@ -1,0 +1,85 @@
+#include "kiosk/app.h"
+
+#include "kiosk/files/font_bytes.h"
+#include "kiosk/files/languages.h"
+#include "kiosk/files/themes.h"
+#include "kiosk/loop.h"
+
+#include <exception>
+#include <memory>
+#include <mutex>
+#include <ostream>
+
+namespace kiosk {
+namespace {
+
+/// Sentences for whoever looks after the station, from any thread.
+class Complaints {
+public:
+    explicit Complaints(std::ostream& err) : err_(err) {}
+    void operator()(const std::string& sentence)
+    {
+        const std::lock_guard lock(mutex_);
+        err_ << "pairstand: " << sentence << std::endl;
+    }
+
+private:
+    std::ostream& err_;
+    std::mutex mutex_;
+};
+
+std::unique_ptr<CameraSource> camera_for(const StationArguments& arguments, Every<Scan>& scans)
+{
+    if (arguments.camera == "off")
+        return nullptr;
+    CaptureOptions options;
+    options.source = arguments.camera_source;
+    if (arguments.camera != "auto")
+        options.device = arguments.camera;
+    return std::make_unique<CameraSource>(std::move(options), scans, &Window::wake);
+}
+
+void run(const StationArguments& arguments, Complaints& complaints)
+{
+    const auto complain = [&complaints](const std::string& sentence) { complaints(sentence); };
+    const auto data = data_folder();
+    const auto languages = read_languages(data);
+    const FontBytes fonts = read_fonts();
+    StationCatalog catalog(arguments.catalog, data);
+    Session session(catalog.store(), languages);
+    session.set_language(arguments.language);
+    session.set_text_percent(arguments.text_percent);
+    if (catalog.place().demo)
+        session.say_demo();
+    std::unique_ptr<Trace> trace;
+    if (!arguments.trace.empty())
+        trace = std::make_unique<Trace>(arguments.trace);
+
+    Every<Scan> scans;
+    Window window(
+        {arguments.width, arguments.height, arguments.fullscreen, theme_named(arguments.theme), fonts.files()});
+    const auto camera = camera_for(arguments, scans); // before the sound: it may set a variable of the environment
+    std::unique_ptr<Sound> sound;
+    if (!arguments.silent)
+        sound = std::make_unique<Sound>(complain);
+    if (camera)
+        camera->start();
+    const bool expected = arguments.camera != "auto" || !arguments.camera_source.empty();
+    Loop({window, session, catalog, scans, camera.get(), expected, sound.get(), trace.get(), complain}).run();
+}
+
+} // namespace
+
+int open_station(const StationArguments& arguments, std::ostream& err)
+{
+    Complaints complain(err);
+    try {
+        run(arguments, complain);
+        return 0;
+    } catch (const std::exception& broken) {
+        complain(broken.what());
+        return 2;
+    }
+}
+
+} // namespace kiosk

@@ -1,0 +1,202 @@
+#include "kiosk/command/arguments.h"
+
+#include <CLI/CLI.hpp>
+
+#include <algorithm>
+#include <map>
+#include <utility>
+
+namespace kiosk {
+namespace {
+
+const std::map<std::string, core::Basis> bases{
+    {"serving", core::Basis::Serving}, {"package", core::Basis::Package}, {"same", core::Basis::SameAmount}};
+
+const std::vector<std::string> themes{"paper", "night", "plain"};
+
+constexpr const char* catalog_help = "the catalog; else $PAIRSTAND_CATALOG, else the one in your data folder, else the "
+                                     "demo of invented products";
+
+constexpr const char* foot =
+    "Exit status: 0 done; 1 done, and something was found wrong; 2 could not be done (one sentence says why).";
+
+/// "1280x800" into two numbers.
+struct Size {
+    std::string text = "1280x800";
+
+    void into(int& width, int& height) const
+    {
+        const auto cross = text.find('x');
+        width = std::stoi(text.substr(0, cross));
+        height = std::stoi(text.substr(cross + 1));
+    }
+};
+
+/// Why a text is no size of a window or picture; empty when it is one.
+std::string fault_of_size(const std::string& text)
+{
+    const auto cross = text.find('x');
+    const auto good = [](const std::string& part) {
+        return !part.empty() && part.size() <= 4 &&
+               std::ranges::all_of(part, [](char c) { return c >= '0' && c <= '9'; });
+    };
+    constexpr int least = 320;
+    constexpr int most = 8192;
+    if (cross != std::string::npos && good(text.substr(0, cross)) && good(text.substr(cross + 1))) {
+        int width = 0;
+        int height = 0;
+        Size{text}.into(width, height);
+        if (width >= least && height >= least && width <= most && height <= most)
+            return "";
+    }
+    return "\"" + text + "\" is no size: expected WIDTHxHEIGHT in pixels, such as 1280x800, from 320 to 8192";
+}
+
+void add_size(CLI::App& app, Size& size, const char* help)
+{
+    app.add_option("--size", size.text, help)
+        ->check(CLI::Validator(fault_of_size, "WIDTHxHEIGHT"))
+        ->capture_default_str();
+}
+
+void add_text_size(CLI::App& app, int& percent)
+{
+    app.add_option("--text-size", percent, "size of the letters in percent")
+        ->check(CLI::IsMember({100, 125, 150, 200}))
+        ->capture_default_str();
+}
+
+void add_theme(CLI::App& app, std::string& theme)
+{
+    app.add_option("--theme", theme, "colours")->check(CLI::IsMember(themes))->capture_default_str();
+}
+
+void add_station(CLI::App& app, StationArguments& station, Size& size)
+{
+    app.add_option("--catalog", station.catalog, catalog_help);
+    app.add_flag("--fullscreen", station.fullscreen, "fill the screen (F11 changes it, Ctrl+Q closes the station)");
+    add_size(app, size, "size of the window");
+    app.add_option("--lang", station.language, "language to begin with")->capture_default_str();
+    add_text_size(app, station.text_percent);
+    add_theme(app, station.theme);
+    app.add_option("--camera", station.camera, "auto, off, or a device such as /dev/video0")->capture_default_str();
+    app.add_option("--camera-source", station.camera_source,
+                   "the beginning of a GStreamer pipeline in place of a camera");
+    app.add_flag("--silent", station.silent, "play no sounds");
+    app.add_option("--trace", station.trace, "write a line for each answered scan and each drawn frame into this file");
+}
+
+void add_load(CLI::App& app, LoadArguments& load)
+{
+    app.add_option("SOURCE", load.sources, "sheets saved as CSV, one product a row (docs/sheet.md)")->required();
+    app.add_option("--into", load.into, "the catalog to load into; made when it is not there")->required();
+    app.add_flag("--keep-good-rows", load.keep_good_rows, "take the rows without a fault although others have one");
+    app.footer("With any fault nothing is loaded, unless the good rows are asked for.\n" + std::string(foot));
+}
+
+void add_compare(CLI::App& app, CompareArguments& compare)
+{
+    app.add_option("LEFT", compare.left, "code of the product on the left, as printed under its bars")->required();
+    app.add_option("RIGHT", compare.right, "code of the product on the right")->required();
+    app.add_option("--per", compare.basis, "serving, package or same (100 g or 100 mL); all three when left out")
+        ->transform(CLI::CheckedTransformer(bases).description("serving|package|same"));
+    app.add_flag("--json", compare.json, "for programs: the form is described in docs/json.md");
+    app.add_option("--catalog", compare.catalog, catalog_help);
+    app.add_option("--lang", compare.language, "language of the answer")->capture_default_str();
+    app.footer(foot);
+}
+
+void add_decode(CLI::App& app, DecodeArguments& decode)
+{
+    app.add_option("IMAGE", decode.images, "pictures of bar codes (PNG, JPEG, PGM, ...)")->required();
+    app.footer("One line an image: file, symbology and GTIN-14 with tabs between; an unread one has '-' for both.\n" +
+               std::string(foot));
+}
+
+void add_render(CLI::App& app, RenderArguments& render, Size& size)
+{
+    app.add_option("SCREEN", render.screen,
+                   "welcome, one_label, pair, not_found, which_product, pick_aisle, pick_product, gallery, or all")
+        ->required();
+    app.add_option("--out", render.out, "the PNG file to write; a folder for all")->required();
+    app.add_option("--left", render.left, "code that is scanned first");
+    app.add_option("--right", render.right, "code that is scanned second");
+    app.add_option("--basis", render.basis, "serving, package or same (100 g or 100 mL)")
+        ->transform(CLI::CheckedTransformer(bases).description("serving|package|same"));
+    app.add_option("--page", render.page, "page of the screen")->check(CLI::Range(1, 99))->capture_default_str();
+    add_size(app, size, "size of the picture");
+    add_text_size(app, render.text_percent);
+    app.add_option("--lang", render.language, "language")->capture_default_str();
+    add_theme(app, render.theme);
+    app.add_option("--catalog", render.catalog, catalog_help);
+    app.footer(foot);
+}
+
+/// CLI11's words as one sentence that ends with where help is.
+std::string one_sentence(std::string words, const std::string& command)
+{
+    std::ranges::replace(words, '\n', ' ');
+    return words + "; 'pairstand " + command + "--help' says what is expected";
+}
+
+/// Whether --help or --version was asked for, and of which command; CLI11 reports both as errors of status 0.
+Command ended(const CLI::App& app, const CLI::ParseError& end)
+{
+    const auto asked = app.get_subcommands();
+    const CLI::App& about = asked.empty() ? app : *asked.front();
+    if (end.get_exit_code() != 0)
+        return Misused{one_sentence(end.what(), asked.empty() ? "" : about.get_name() + " ")};
+    if (dynamic_cast<const CLI::CallForVersion*>(&end))
+        return Printed{std::string(end.what()) + "\n"};
+    std::string help = about.help();
+    if (!help.ends_with('\n'))
+        help += '\n';
+    return Printed{help};
+}
+
+} // namespace
+
+Command read_arguments(std::vector<std::string> arguments)
+{
+    CLI::App app("Two food labels side by side. Without a command: opens the station.", "pairstand");
+    app.set_version_flag("--version", std::string("pairstand ") + PAIRSTAND_VERSION);
+    app.require_subcommand(0, 1);
+    StationArguments station;
+    LoadArguments load;
+    CompareArguments compare;
+    compare.language = "en";
+    DecodeArguments decode;
+    RenderArguments render;
+    Size window;
+    Size picture;
+    add_station(app, station, window);
+    app.footer("The commands work without a display; 'pairstand COMMAND --help' explains each.\n" + std::string(foot));
+    auto* const load_command = app.add_subcommand("load", "put the products of sheets into a catalog");
+    auto* const compare_command = app.add_subcommand("compare", "two products side by side, in words");
+    auto* const decode_command = app.add_subcommand("decode", "which product code is in a picture");
+    auto* const render_command = app.add_subcommand("render", "draw a screen into a PNG file");
+    add_load(*load_command, load);
+    add_compare(*compare_command, compare);
+    add_decode(*decode_command, decode);
+    add_render(*render_command, render, picture);
+
+    std::ranges::reverse(arguments); // as CLI11 takes them
+    try {
+        app.parse(std::move(arguments));
+    } catch (const CLI::ParseError& end) {
+        return ended(app, end);
+    }
+    window.into(station.width, station.height);
+    picture.into(render.width, render.height);
+    if (load_command->parsed())
+        return load;
+    if (compare_command->parsed())
+        return compare;
+    if (decode_command->parsed())
+        return decode;
+    if (render_command->parsed())
+        return render;
+    return station;
+}
+
+} // namespace kiosk

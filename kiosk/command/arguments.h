@@ -1,0 +1,46 @@
+// The command line: which command, with which options. Parsing only; nothing is opened, drawn or loaded here.
+#pragma once
+
+#include "core/error.h"
+#include "kiosk/app.h"
+#include "kiosk/command/compare.h"
+#include "kiosk/command/render.h"
+
+#include <span>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace kiosk {
+
+/// pairstand load SOURCE... --into CATALOG.
+struct LoadArguments {
+    std::vector<std::string> sources;
+    std::string into; ///< empty: the catalog in the user's data folder
+    bool keep_good_rows = false;
+    bool operator==(const LoadArguments&) const = default;
+};
+
+/// pairstand decode IMAGE...
+struct DecodeArguments {
+    std::vector<std::string> images;
+    bool operator==(const DecodeArguments&) const = default;
+};
+
+/// Something to print and be done: --help, --version.
+struct Printed {
+    std::string text;
+};
+
+/// Arguments that make no sense: one sentence that says which and what to do.
+struct Misused {
+    std::string sentence;
+};
+
+using Command =
+    std::variant<StationArguments, LoadArguments, CompareArguments, DecodeArguments, RenderArguments, Printed, Misused>;
+
+/// Reads the arguments, without the program's name.
+[[nodiscard]] Command read_arguments(std::vector<std::string> arguments);
+
+} // namespace kiosk

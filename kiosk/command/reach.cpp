@@ -1,0 +1,145 @@
+#include "kiosk/command/reach.h"
+
+#include "core/code/upc_e.h"
+
+#include <vector>
+
+namespace kiosk {
+namespace {
+
+using ui::ScreenId;
+using Trouble = std::optional<std::string>;
+
+constexpr std::size_t most_looked_at = 100'000;
+
+void scan(Session& session, const std::string& code)
+{
+    session.take({code, core::Symbology::Unknown, Scan::From::Scanner, {}});
+}
+
+Trouble no_products()
+{
+    return "the catalog has too few products for this screen";
+}
+
+/// The nth product of the catalog's order, as scanned; nothing where there are fewer.
+std::optional<std::string> some_code(const catalog::Store& store, std::size_t nth)
+{
+    const auto listed = store.products_in_order(1, nth);
+    if (listed.empty())
+        return std::nullopt;
+    return listed.front().gtin.digits();
+}
+
+/// A right product number that this catalog does not have, under GS1's demonstration prefix.
+std::string unknown_code(const catalog::Store& store)
+{
+    for (int number = 999'999'999; number > 0; --number) {
+        const std::string body = "952" + std::to_string(number);
+        const std::string code = body + core::check_digit(body);
+        if (!store.holds(*core::Gtin::parse(code)))
+            return code;
+    }
+    return "";
+}
+
+/// Eight digits that are an EAN-8 and a UPC-E of this catalog.
+std::optional<std::string> doubled_code(const catalog::Store& store)
+{
+    for (const auto& product : store.products_in_order(most_looked_at)) {
+        if (!product.gtin.digits().starts_with("000000"))
+            continue;
+        const std::string eight = product.gtin.digits().substr(6);
+        const auto upc_a = core::expand_upc_e(eight);
+        const auto other = upc_a ? core::Gtin::parse(*upc_a) : core::Result<core::Gtin>(product.gtin);
+        if (other && *other != product.gtin && store.holds(*other))
+            return eight;
+    }
+    return std::nullopt;
+}
+
+Trouble put(Session& session, const catalog::Store& store, const std::string& given, std::size_t side)
+{
+    const auto code = given.empty() ? some_code(store, side) : std::optional(given);
+    if (!code)
+        return no_products();
+    scan(session, *code);
+    if (!session.state().sides[side])
+        return *code + ": " + session.state().notice.words;
+    return std::nullopt;
+}
+
+Trouble to_pair(Session& session, const catalog::Store& store, const Route& route)
+{
+    if (const auto trouble = put(session, store, route.left, 0))
+        return trouble;
+    return put(session, store, route.right, 1);
+}
+
+Trouble to_not_found(Session& session, const catalog::Store& store, const Route& route)
+{
+    scan(session, route.left.empty() ? unknown_code(store) : route.left);
+    if (session.state().screen != ScreenId::NotFound)
+        return route.left + " does not lead to this screen: " + session.state().notice.words;
+    return std::nullopt;
+}
+
+Trouble to_which_product(Session& session, const catalog::Store& store, const Route& route)
+{
+    const auto code = route.left.empty() ? doubled_code(store) : std::optional(route.left);
+    if (!code)
+        return "no code of this catalog stands for two products";
+    scan(session, *code);
+    if (session.state().screen != ScreenId::WhichProduct)
+        return *code + " stands for one product only: " + session.state().notice.words;
+    return std::nullopt;
+}
+
+Trouble to_pick_product(Session& session)
+{
+    session.apply({ui::ChooseByName{}});
+    if (session.state().aisles.empty())
+        return no_products();
+    session.apply({ui::OpenAisle{session.state().aisles.front().aisle}});
+    return std::nullopt;
+}
+
+Trouble go(Session& session, const catalog::Store& store, const Route& route)
+{
+    switch (route.screen) {
+    case ScreenId::Welcome:
+        return std::nullopt;
+    case ScreenId::OneLabel:
+        return put(session, store, route.left, 0);
+    case ScreenId::Pair:
+        return to_pair(session, store, route);
+    case ScreenId::NotFound:
+        return to_not_found(session, store, route);
+    case ScreenId::WhichProduct:
+        return to_which_product(session, store, route);
+    case ScreenId::PickAisle:
+        session.apply({ui::ChooseByName{}});
+        return std::nullopt;
+    case ScreenId::PickProduct:
+        return to_pick_product(session);
+    case ScreenId::Gallery:
+        session.show(ScreenId::Gallery);
+        return std::nullopt;
+    }
+    return std::nullopt;
+}
+
+} // namespace
+
+Trouble reach(Session& session, const catalog::Store& store, const Route& route)
+{
+    if (auto trouble = go(session, store, route))
+        return trouble;
+    if (route.basis != core::Basis::Serving)
+        session.apply({ui::ChooseBasis{route.basis}});
+    if (route.page > 1)
+        session.apply({ui::TurnPage{route.page - 1}});
+    return std::nullopt;
+}
+
+} // namespace kiosk

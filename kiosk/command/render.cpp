@@ -1,0 +1,124 @@
+#include "kiosk/command/render.h"
+
+#include "kiosk/command/picture.h"
+#include "kiosk/command/reach.h"
+#include "kiosk/files/catalog_place.h"
+#include "kiosk/files/font_bytes.h"
+#include "kiosk/files/languages.h"
+#include "kiosk/files/themes.h"
+#include "ui/look/sizes.h"
+#include "ui/screens/screens.h"
+
+#include <algorithm>
+#include <array>
+#include <exception>
+#include <ostream>
+#include <stdexcept>
+
+namespace kiosk {
+namespace {
+
+namespace fs = std::filesystem;
+
+/// The sizes that every screen must fit: a small and a large screen lying, a small one upright.
+constexpr std::array<std::pair<int, int>, 3> sizes{{{1280, 800}, {1920, 1080}, {800, 1280}}};
+
+/// What all pictures of one call share.
+struct Studio {
+    explicit Studio(const RenderArguments& arguments)
+        : languages(read_languages(data_folder())), fonts(read_fonts()), catalog(arguments.catalog, data_folder())
+    {
+    }
+    std::vector<ui::Language> languages;
+    FontBytes fonts;
+    StationCatalog catalog;
+};
+
+const ui::ScreenInfo& screen_named(const std::string& name)
+{
+    const auto all = ui::screens();
+    const auto found = std::ranges::find(all, name, &ui::ScreenInfo::name);
+    if (found != all.end())
+        return *found;
+    std::string names = "all";
+    for (const auto& screen : all)
+        names += ", " + std::string(screen.name);
+    throw std::invalid_argument("there is no screen \"" + name + "\"; there are: " + names);
+}
+
+void must_be_known(const Studio& studio, const RenderArguments& arguments)
+{
+    const auto known = [&](const ui::Language& language) { return language.code() == arguments.language; };
+    if (std::ranges::none_of(studio.languages, known))
+        throw std::invalid_argument("there is no language \"" + arguments.language + "\" in " +
+                                    (data_folder() / "languages").string());
+}
+
+/// Nothing, or why the screen cannot be reached.
+std::optional<std::string> draw_one(Studio& studio, const RenderArguments& arguments, const ui::ScreenInfo& screen,
+                                    const fs::path& file)
+{
+    Session session(studio.catalog.store(), studio.languages);
+    session.set_language(arguments.language);
+    session.set_text_percent(arguments.text_percent);
+    const Route route{screen.id, arguments.left, arguments.right, arguments.basis, arguments.page};
+    if (auto trouble = reach(session, studio.catalog.store(), route))
+        return trouble;
+    const PictureLook look{*theme_named(arguments.theme), studio.fonts.files(), arguments.width, arguments.height};
+    write_png(draw_picture(session.state(), session.language(), look), file);
+    return std::nullopt;
+}
+
+std::string file_name(const ui::ScreenInfo& screen, const RenderArguments& arguments)
+{
+    return std::string(screen.name) + "." + arguments.language + "." + std::to_string(arguments.width) + "x" +
+           std::to_string(arguments.height) + "." + std::to_string(arguments.text_percent) + ".png";
+}
+
+/// One screen in every language, size and text size. Nothing, or why it cannot be reached.
+std::optional<std::string> draw_everywhere(Studio& studio, RenderArguments arguments, const ui::ScreenInfo& screen)
+{
+    for (const auto& language : studio.languages) {
+        for (const auto& [width, height] : sizes) {
+            for (const int percent : ui::text_percents) {
+                arguments.language = language.code();
+                arguments.width = width;
+                arguments.height = height;
+                arguments.text_percent = percent;
+                const fs::path file = fs::path(arguments.out) / file_name(screen, arguments);
+                if (auto trouble = draw_one(studio, arguments, screen, file))
+                    return trouble;
+            }
+        }
+    }
+    return std::nullopt;
+}
+
+void draw_all(Studio& studio, const RenderArguments& arguments, std::ostream& out)
+{
+    fs::create_directories(arguments.out);
+    for (const auto& screen : ui::screens())
+        if (const auto trouble = draw_everywhere(studio, arguments, screen))
+            out << screen.name << " is left out: " << *trouble << '\n';
+}
+
+} // namespace
+
+int render(const RenderArguments& arguments, std::ostream& out, std::ostream& err)
+{
+    try {
+        const ui::ScreenInfo* screen = arguments.screen == "all" ? nullptr : &screen_named(arguments.screen);
+        Studio studio(arguments);
+        must_be_known(studio, arguments);
+        if (!screen)
+            draw_all(studio, arguments, out);
+        else if (const auto trouble = draw_one(studio, arguments, *screen, arguments.out))
+            throw std::invalid_argument(*trouble);
+        return 0;
+    } catch (const std::exception& broken) {
+        err << "pairstand render: " << broken.what() << '\n';
+        return 2;
+    }
+}
+
+} // namespace kiosk

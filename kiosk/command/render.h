@@ -1,0 +1,32 @@
+// pairstand render: one screen, or every screen, drawn into PNG files.
+#pragma once
+
+#include "core/compare/basis.h"
+
+#include <iosfwd>
+#include <string>
+
+namespace kiosk {
+
+/// What the command line says.
+struct RenderArguments {
+    std::string screen; ///< its name, or "all"
+    std::string out;    ///< a file, or for "all" a folder
+    std::string left;
+    std::string right;
+    core::Basis basis = core::Basis::Serving;
+    int page = 1;
+    int width = 1280;
+    int height = 800;
+    int text_percent = 100;
+    std::string language = "en";
+    std::string theme = "paper";
+    std::string catalog; ///< empty: see catalog_place
+};
+
+/// Draws and writes. "all" writes SCREEN.LANGUAGE.WIDTHxHEIGHT.PERCENT.png for every screen, language, size and text
+/// size into the folder, and leaves out screens that this catalog has no products for. Returns the exit status: 0, or 2
+/// with one sentence on `err`.
+[[nodiscard]] int render(const RenderArguments& arguments, std::ostream& out, std::ostream& err);
+
+} // namespace kiosk

@@ -1,0 +1,59 @@
+// Which catalog a command or the station works with, and how it is opened and followed.
+#pragma once
+
+#include "catalog/store/store.h"
+#include "core/error.h"
+#include "kiosk/files/data_folder.h"
+
+#include <filesystem>
+#include <string>
+
+namespace kiosk {
+
+/// Where the products come from.
+struct CatalogPlace {
+    std::filesystem::path path; ///< a catalog, or for the demo its sheet
+    bool demo = false;
+};
+
+/// `given` (of --catalog) when it is not empty, else $PAIRSTAND_CATALOG, else pairstand/catalog.db in the user's data
+/// folder ($XDG_DATA_HOME, usually ~/.local/share) when it is there, else the demo sheet in `data`.
+[[nodiscard]] CatalogPlace catalog_place(const std::string& given, const std::filesystem::path& data,
+                                         const Environment& environment = process_environment);
+
+/// Opens it for reading; the demo sheet is read into memory. Errors: those of catalog::Store::open, and BadValue for a
+/// demo sheet with a fault, with the first fault's place.
+[[nodiscard]] core::Result<catalog::Store> open_catalog(const CatalogPlace& place);
+
+/// One sentence of why a catalog cannot be used and what to do.
+[[nodiscard]] std::string catalog_trouble(const CatalogPlace& place, const core::Error& error);
+
+/// The catalog of a running station: noticed when another file lies at its place, and opened anew.
+class StationCatalog {
+public:
+    /// What looking after the place brought.
+    enum class News {
+        None,
+        Another, ///< another catalog is open now; whoever held store() must ask for it again
+        Broken,  ///< another file is there, but it is no good: the old products go on being served
+    };
+
+    /// `given` as for catalog_place. Throws std::runtime_error with one sentence when it cannot be opened.
+    StationCatalog(std::string given, std::filesystem::path data, Environment environment = process_environment);
+
+    [[nodiscard]] catalog::Store& store() { return store_; }
+    [[nodiscard]] const CatalogPlace& place() const { return place_; }
+
+    /// Looks whether another catalog is there by now. Cheap: for every scan and every now and then.
+    [[nodiscard]] News look_again();
+
+private:
+    std::string given_;
+    std::filesystem::path data_;
+    Environment environment_;
+    CatalogPlace place_;
+    catalog::Store store_;
+    std::filesystem::file_time_type refused_{}; ///< of a file already said to be broken
+};
+
+} // namespace kiosk

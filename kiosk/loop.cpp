@@ -1,0 +1,202 @@
+#include "kiosk/loop.h"
+
+#include <algorithm>
+#include <stdexcept>
+#include <utility>
+
+namespace kiosk {
+namespace {
+
+/// So many frames after a change: ImGui settles sizes in the second and lets a pressed thing go in the third.
+constexpr int frames_to_settle = 3;
+
+/// How often an idle station looks whether a new catalog was put in place.
+constexpr Milliseconds catalog_every{5000};
+
+bool is_key(const SDL_Event& event)
+{
+    return event.type == SDL_KEYDOWN || event.type == SDL_KEYUP;
+}
+
+/// Events after which the screen may look different, keys apart.
+bool changes_the_screen(const SDL_Event& event)
+{
+    switch (event.type) {
+    case SDL_MOUSEMOTION:
+    case SDL_MOUSEBUTTONDOWN:
+    case SDL_MOUSEBUTTONUP:
+    case SDL_MOUSEWHEEL:
+    case SDL_FINGERDOWN:
+    case SDL_FINGERUP:
+    case SDL_WINDOWEVENT:
+        return true;
+    default:
+        return false;
+    }
+}
+
+} // namespace
+
+Loop::Loop(const LoopParts& parts)
+    : parts_(parts), keyboard_([this](const SDL_Event& event) { person_pressed(event); }), looked_(Clock::now()),
+      catalog_looked_(looked_), sounded_(parts.session.state().notice.number), frames_due_(frames_to_settle)
+{
+}
+
+void Loop::run()
+{
+    while (running_) {
+        gather();
+        if (frames_due_ > 0)
+            draw();
+        else if (running_)
+            wait();
+    }
+}
+
+/// Takes everything that has happened by now, without waiting.
+void Loop::gather()
+{
+    while (const auto event = parts_.window.poll())
+        look_at(*event, std::chrono::ceil<Milliseconds>(Clock::now() - looked_));
+    looked_ = Clock::now();
+    take(keyboard_.idle(looked_));
+    take(parts_.scans.take_all());
+    apply(std::exchange(pressed_, {}));
+    follow_camera();
+    if (looked_ - catalog_looked_ >= catalog_every)
+        follow_catalog();
+}
+
+void Loop::wait()
+{
+    TimePoint until = catalog_looked_ + catalog_every;
+    if (const auto decides = keyboard_.decides_at())
+        until = std::min(until, *decides);
+    if (const auto event = parts_.window.wait(until))
+        look_at(*event, Milliseconds{0}); // it came while we were looking
+    looked_ = Clock::now();
+}
+
+void Loop::look_at(const SDL_Event& event, Milliseconds blind)
+{
+    if (event.type == SDL_QUIT)
+        running_ = false;
+    else if (is_key(event))
+        take(keyboard_.take(event, Clock::now(), blind));
+    else
+        parts_.window.hand_on(event);
+    if (changes_the_screen(event))
+        frames_due_ = frames_to_settle;
+}
+
+/// A key that no scanner typed: ours, or the screen's.
+void Loop::person_pressed(const SDL_Event& event)
+{
+    frames_due_ = frames_to_settle;
+    const bool down = event.type == SDL_KEYDOWN && event.key.repeat == 0;
+    const SDL_Keycode key = event.key.keysym.sym;
+    if (down && key == SDLK_F11)
+        parts_.window.toggle_fullscreen();
+    else if (down && key == SDLK_q && (event.key.keysym.mod & KMOD_CTRL) != 0)
+        running_ = false;
+    else if (down && key == SDLK_ESCAPE)
+        pressed_.emplace_back(ui::GoBack{});
+    else
+        parts_.window.hand_on(event);
+}
+
+/// Every scan is answered, once, in the order they came.
+void Loop::take(const std::vector<Scan>& scans)
+{
+    for (const Scan& scan : scans) {
+        guarded([&] { parts_.session.take(scan); });
+        if (parts_.trace)
+            parts_.trace->answered(scan, parts_.session.state());
+        sound_notice(false);
+        frames_due_ = frames_to_settle;
+    }
+}
+
+void Loop::apply(const ui::Actions& asked)
+{
+    if (asked.empty())
+        return;
+    guarded([&] { parts_.session.apply(asked); });
+    sound_notice(true);
+    frames_due_ = frames_to_settle;
+}
+
+/// Does what may ask the catalog, the newest one. When its file or disk breaks, the screen says so and goes on.
+void Loop::guarded(const std::function<void()>& work)
+{
+    follow_catalog();
+    try {
+        work();
+    } catch (const std::runtime_error& broken) {
+        if (parts_.complain)
+            parts_.complain(broken.what());
+        parts_.session.say_catalog_broken();
+    }
+}
+
+/// Opens a catalog that was put in the place of the one in use.
+void Loop::follow_catalog()
+{
+    catalog_looked_ = Clock::now();
+    const auto news = parts_.catalog.look_again();
+    if (news == StationCatalog::News::None)
+        return;
+    if (news == StationCatalog::News::Another)
+        parts_.session.use(parts_.catalog.store());
+    else
+        parts_.session.say_catalog_broken();
+    frames_due_ = frames_to_settle;
+}
+
+/// Tells the session how the camera is. One that nobody asked for by name is only missed once it was there.
+void Loop::follow_camera()
+{
+    if (!parts_.camera)
+        return;
+    const CameraState now = parts_.camera->status().state;
+    if (now == camera_)
+        return;
+    camera_ = now;
+    camera_seen_ = camera_seen_ || now == CameraState::Running;
+    if (now == CameraState::Running)
+        parts_.session.camera_is(Session::Camera::Ready);
+    else if (now == CameraState::Stalled && camera_seen_)
+        parts_.session.camera_is(Session::Camera::Stalled);
+    else if (now == CameraState::NoCamera && (camera_seen_ || parts_.camera_expected))
+        parts_.session.camera_is(Session::Camera::None);
+    frames_due_ = frames_to_settle;
+}
+
+void Loop::sound_notice(bool touched)
+{
+    const ui::Notice& notice = parts_.session.state().notice;
+    const bool news = notice.number != sounded_;
+    sounded_ = notice.number;
+    if (!parts_.sound)
+        return;
+    if (news && notice.tone == ui::Notice::Tone::Found)
+        parts_.sound->play(Tone::Found);
+    else if (news && notice.tone == ui::Notice::Tone::Refused)
+        parts_.sound->play(Tone::Refused);
+    else if (touched)
+        parts_.sound->play(Tone::Touched);
+}
+
+void Loop::draw()
+{
+    --frames_due_;
+    const auto asked = parts_.window.draw(parts_.session.state(), parts_.session.language(), notes_);
+    if (parts_.trace)
+        parts_.trace->drawn(parts_.session.state(), notes_, Clock::now());
+    if (keyboard_.frame_drawn())
+        frames_due_ = frames_to_settle;
+    apply(asked);
+}
+
+} // namespace kiosk

@@ -1,0 +1,65 @@
+// The station's heartbeat: waits until something happens, lets the session answer it, and draws only then.
+#pragma once
+
+#include "kiosk/camera/camera_source.h"
+#include "kiosk/clock.h"
+#include "kiosk/files/catalog_place.h"
+#include "kiosk/input/keyboard.h"
+#include "kiosk/mailbox.h"
+#include "kiosk/session/session.h"
+#include "kiosk/sound/sound.h"
+#include "kiosk/trace.h"
+#include "kiosk/window.h"
+
+#include <functional>
+#include <string>
+#include <vector>
+
+namespace kiosk {
+
+/// What the loop keeps going; all of it outlives the loop. What may be absent is null.
+struct LoopParts {
+    Window& window;
+    Session& session;
+    StationCatalog& catalog;
+    Every<Scan>& scans; ///< from other threads
+    CameraSource* camera = nullptr;
+    bool camera_expected = false; ///< asked for by name: say so when it is not there
+    Sound* sound = nullptr;
+    Trace* trace = nullptr;
+    std::function<void(const std::string&)> complain; ///< for whoever looks after the station; may be empty
+};
+
+/// One run of the station, from the first picture until somebody closes it.
+class Loop {
+public:
+    explicit Loop(const LoopParts& parts);
+    void run();
+
+private:
+    void gather();
+    void wait();
+    void look_at(const SDL_Event& event, Milliseconds blind);
+    void person_pressed(const SDL_Event& event);
+    void take(const std::vector<Scan>& scans);
+    void apply(const ui::Actions& asked);
+    void guarded(const std::function<void()>& work);
+    void follow_catalog();
+    void follow_camera();
+    void sound_notice(bool touched);
+    void draw();
+
+    LoopParts parts_;
+    Keyboard keyboard_;
+    ui::Notes notes_;
+    ui::Actions pressed_; ///< what keys asked for
+    TimePoint looked_;    ///< when the queue of events was last seen empty
+    TimePoint catalog_looked_;
+    CameraState camera_ = CameraState::Off;
+    bool camera_seen_ = false;
+    unsigned sounded_ = 0; ///< the last notice that was heard
+    int frames_due_ = 0;
+    bool running_ = true;
+};
+
+} // namespace kiosk

@@ -1,0 +1,42 @@
+#include "kiosk/app.h"
+#include "kiosk/command/arguments.h"
+#include "kiosk/command/compare.h"
+#include "kiosk/command/decode.h"
+#include "kiosk/command/load.h"
+#include "kiosk/command/render.h"
+
+#include <iostream>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace {
+
+/// Does what was asked for; returns the exit status.
+struct Do {
+    int operator()(const kiosk::StationArguments& station) const { return kiosk::open_station(station, std::cerr); }
+    int operator()(const kiosk::LoadArguments& load) const { return kiosk::load(load, std::cout, std::cerr); }
+    int operator()(const kiosk::CompareArguments& pair) const { return kiosk::compare(pair, std::cout, std::cerr); }
+    int operator()(const kiosk::DecodeArguments& decode) const
+    {
+        return kiosk::decode(decode.images, std::cout, std::cerr);
+    }
+    int operator()(const kiosk::RenderArguments& render) const { return kiosk::render(render, std::cout, std::cerr); }
+    int operator()(const kiosk::Printed& printed) const
+    {
+        std::cout << printed.text;
+        return 0;
+    }
+    int operator()(const kiosk::Misused& misused) const
+    {
+        std::cerr << "pairstand: " << misused.sentence << '\n';
+        return 2;
+    }
+};
+
+} // namespace
+
+int main(int argc, char** argv)
+{
+    return std::visit(Do{}, kiosk::read_arguments(std::vector<std::string>(argv + 1, argv + argc)));
+}

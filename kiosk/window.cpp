@@ -1,0 +1,251 @@
+#include "kiosk/window.h"
+
+#include "kiosk/window_compat.h"
+#include "ui/screens/screens.h"
+
+#include <SDL.h>
+#include <SDL_opengl.h>
+#include <imgui.h>
+
+#include <algorithm>
+#include <backends/imgui_impl_opengl3.h>
+#include <cstdlib>
+#include <string_view>
+#include <thread>
+
+namespace kiosk {
+namespace {
+
+[[noreturn]] void fail(const std::string& what)
+{
+    throw std::runtime_error(what + ": " + SDL_GetError());
+}
+
+/// The kind of event that only ends a wait.
+Uint32 wake_event()
+{
+    static const Uint32 type = SDL_RegisterEvents(1);
+    return type;
+}
+
+/// SDL, started for the screen alone: each further subsystem wakes the station ten times a second.
+class Video {
+public:
+    Video()
+    {
+        // Under cage the frame that libdecor draws makes SDL crawl or hang, and a station wants none.
+        SDL_SetHint("SDL_VIDEO_WAYLAND_ALLOW_LIBDECOR", "0");
+        SDL_SetHint(SDL_HINT_APP_NAME, "Pairstand");
+        if (SDL_Init(SDL_INIT_VIDEO) != 0)
+            refuse();
+        // Without any display SDL picks a driver that shows nothing and reports success.
+        const std::string_view driver = SDL_GetCurrentVideoDriver();
+        const bool shows_nothing = driver == "offscreen" || driver == "dummy" || driver == "evdev";
+        if (shows_nothing && !std::getenv("SDL_VIDEODRIVER")) {
+            SDL_Quit();
+            refuse();
+        }
+        blocks_ = driver == "x11" || driver == "wayland";
+        wake_event();
+        SDL_StopTextInput(); // keys are read by their place; nothing here takes text
+    }
+    ~Video() { SDL_Quit(); }
+    Video(const Video&) = delete;
+    Video& operator=(const Video&) = delete;
+
+    /// Whether waiting on this driver sleeps; the others look for events every millisecond.
+    [[nodiscard]] bool blocks() const { return blocks_; }
+
+private:
+    [[noreturn]] static void refuse()
+    {
+        throw NoDisplay("there is no display to open the station on; 'pairstand render SCREEN --out PNG' draws a "
+                        "screen into a picture without one, and 'pairstand --help' names what else works");
+    }
+    bool blocks_ = false;
+};
+
+/// The window with its OpenGL context.
+class Glass {
+public:
+    explicit Glass(const WindowOptions& options)
+    {
+        SDL_GL_SetAttribute(SDL_GL_CONTEXT_MAJOR_VERSION, 3);
+        SDL_GL_SetAttribute(SDL_GL_CONTEXT_MINOR_VERSION, 0);
+        SDL_GL_SetAttribute(SDL_GL_DEPTH_SIZE, 0);
+        const Uint32 full = options.fullscreen ? SDL_WINDOW_FULLSCREEN_DESKTOP : 0;
+        window_ = SDL_CreateWindow("Pairstand", SDL_WINDOWPOS_CENTERED, SDL_WINDOWPOS_CENTERED, options.width,
+                                   options.height, SDL_WINDOW_OPENGL | SDL_WINDOW_RESIZABLE | full);
+        if (!window_)
+            fail("no window could be opened");
+        context_ = SDL_GL_CreateContext(window_);
+        if (!context_) {
+            SDL_DestroyWindow(window_);
+            fail("the display cannot draw (OpenGL 3.0)");
+        }
+        SDL_GL_SetSwapInterval(0); // drawn on demand: waiting for the beam would only hold the answer back
+    }
+    ~Glass()
+    {
+        SDL_GL_DeleteContext(context_);
+        SDL_DestroyWindow(window_);
+    }
+    Glass(const Glass&) = delete;
+    Glass& operator=(const Glass&) = delete;
+
+    [[nodiscard]] SDL_Window* window() const { return window_; }
+    [[nodiscard]] SDL_GLContext context() const { return context_; }
+
+private:
+    SDL_Window* window_ = nullptr;
+    SDL_GLContext context_ = nullptr;
+};
+
+/// Dear ImGui with its two backends.
+class Drawing {
+public:
+    explicit Drawing(const Glass& glass)
+    {
+        ImGui::CreateContext();
+        ImGuiIO& io = ImGui::GetIO();
+        io.IniFilename = nullptr; // a station leaves no files about
+        io.LogFilename = nullptr;
+        io.ConfigFlags |= ImGuiConfigFlags_NavEnableKeyboard | ImGuiConfigFlags_NoMouseCursorChange;
+        ImGui_ImplSDL2_InitForOpenGL(glass.window(), glass.context());
+        ImGui_ImplOpenGL3_Init("#version 130");
+    }
+    ~Drawing()
+    {
+        ImGui_ImplOpenGL3_Shutdown();
+        ImGui_ImplSDL2_Shutdown();
+        ImGui::DestroyContext();
+    }
+    Drawing(const Drawing&) = delete;
+    Drawing& operator=(const Drawing&) = delete;
+};
+
+} // namespace
+
+struct Window::Parts {
+    explicit Parts(const WindowOptions& options)
+        : glass(options), drawing(glass), theme(*options.theme), files(options.fonts)
+    {
+    }
+
+    void fit_letters(int text_percent);
+
+    Video video;
+    Glass glass;
+    Drawing drawing;
+    const ui::Theme& theme;
+    ui::FontFiles files;
+    ui::Sizes sizes{};
+    ui::Fonts fonts;
+    int text_percent = 0; ///< that the letters were made for; 0: none yet
+};
+
+/// Makes the letters anew when window or text size changed: ImGui's fonts are fixed pictures, and scaling blurs them.
+void Window::Parts::fit_letters(int percent)
+{
+    int width = 0;
+    int height = 0;
+    SDL_GetWindowSize(glass.window(), &width, &height);
+    const ui::Sizes wanted = ui::sizes_for(static_cast<float>(width), static_cast<float>(height), percent);
+    const bool fits = text_percent == percent && sizes.width == wanted.width && sizes.height == wanted.height;
+    if (fits)
+        return;
+    ImFontAtlas& atlas = *ImGui::GetIO().Fonts;
+    const bool first = text_percent == 0;
+    if (!first)
+        ImGui_ImplOpenGL3_DestroyFontsTexture();
+    fonts = ui::build_fonts(atlas, files, wanted);
+    if (first)
+        ImGui_ImplOpenGL3_CreateDeviceObjects(); // the texture is one of them
+    else
+        ImGui_ImplOpenGL3_CreateFontsTexture();
+    atlas.ClearTexData(); // it is on the graphics side now, and takes four bytes a texel here
+    sizes = wanted;
+    text_percent = percent;
+}
+
+Window::Window(const WindowOptions& options) : parts_(std::make_unique<Parts>(options)) {}
+
+Window::~Window() = default;
+
+std::optional<SDL_Event> Window::poll()
+{
+    SDL_Event event;
+    if (SDL_PollEvent(&event) == 0)
+        return std::nullopt;
+    return event;
+}
+
+std::optional<SDL_Event> Window::wait(std::optional<TimePoint> until)
+{
+    constexpr Milliseconds look_every{8}; // where SDL cannot sleep: a wait of its own would look every millisecond
+    while (true) {
+        const auto now = Clock::now();
+        if (until && now >= *until)
+            return poll();
+        // Rounded up: a wait that ends too early would spin until its time has come.
+        const auto left = until ? std::chrono::ceil<Milliseconds>(*until - now) : Milliseconds::max();
+        if (parts_->video.blocks()) {
+            constexpr Milliseconds longest{60'000};
+            SDL_Event event;
+            if (SDL_WaitEventTimeout(&event, static_cast<int>(std::min(left, longest).count())) != 0)
+                return event;
+        } else {
+            if (auto event = poll())
+                return event;
+            std::this_thread::sleep_for(std::min(left, look_every));
+        }
+    }
+}
+
+void Window::wake()
+{
+    SDL_Event event{};
+    event.type = wake_event();
+    SDL_PushEvent(&event);
+}
+
+void Window::hand_on(const SDL_Event& event)
+{
+    ImGui_ImplSDL2_ProcessEvent(&event);
+    // A finger needs no arrow, and the arrow that stays where a finger was hides words.
+    if (event.type == SDL_FINGERDOWN)
+        SDL_ShowCursor(SDL_DISABLE);
+    else if (event.type == SDL_MOUSEMOTION && event.motion.which != SDL_TOUCH_MOUSEID)
+        SDL_ShowCursor(SDL_ENABLE);
+}
+
+ui::Actions Window::draw(const ui::State& state, const ui::Language& language, ui::Notes& notes)
+{
+    parts_->fit_letters(state.text_percent);
+    ImGui_ImplOpenGL3_NewFrame();
+    ImGui_ImplSDL2_NewFrame();
+    ImGui::NewFrame();
+    notes.clear();
+    ui::Actions asked;
+    const ui::Look look{parts_->theme, parts_->sizes, parts_->fonts};
+    ui::draw({language, look, notes}, state, asked);
+    ImGui::Render();
+
+    const ImVec2 size = ImGui::GetIO().DisplaySize;
+    const ImVec4 ground = ImGui::ColorConvertU32ToFloat4(parts_->theme.ground);
+    glViewport(0, 0, static_cast<int>(size.x), static_cast<int>(size.y));
+    glClearColor(ground.x, ground.y, ground.z, 1);
+    glClear(GL_COLOR_BUFFER_BIT);
+    ImGui_ImplOpenGL3_RenderDrawData(ImGui::GetDrawData());
+    SDL_GL_SwapWindow(parts_->glass.window());
+    return asked;
+}
+
+void Window::toggle_fullscreen()
+{
+    SDL_Window* window = parts_->glass.window();
+    const bool full = (SDL_GetWindowFlags(window) & SDL_WINDOW_FULLSCREEN_DESKTOP) == SDL_WINDOW_FULLSCREEN_DESKTOP;
+    SDL_SetWindowFullscreen(window, full ? 0 : SDL_WINDOW_FULLSCREEN_DESKTOP);
+}
+
+} // namespace kiosk
