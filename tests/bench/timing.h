@@ -35,7 +35,7 @@ void keep(const Value& value)
 /// One row of a table: what, how long, and how that stands to the first row.
 inline void row(const char* what, double ms, double first_ms)
 {
-    std::printf("  %-36s %9.3f ms   x %.2f\n", what, ms, ms / first_ms);
+    std::printf("  %-36s %9.3f ms   x %.3f\n", what, ms, ms / first_ms);
 }
 
 } // namespace bench
