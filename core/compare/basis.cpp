@@ -2,6 +2,8 @@
 
 #include "core/figure/rounding.h"
 
+#include <algorithm>
+
 namespace core {
 namespace {
 
@@ -21,7 +23,12 @@ Why package_problem(const Label& label)
     case Kind::Single:
         break;
     }
-    return Why::Comparable;
+    return label.servings.count > Count{} ? Why::Comparable : Why::ServingsNotPrinted;
+}
+
+std::int64_t size_of(const Measure& measure)
+{
+    return std::visit([](auto amount) { return amount.nano(); }, measure);
 }
 
 Why same_amount_problem(const Label& left, const Label& right)
@@ -30,6 +37,9 @@ Why same_amount_problem(const Label& left, const Label& right)
         return Why::NoMetricServing;
     if (!same_dimension(*left.serving.metric, *right.serving.metric))
         return Why::GramsAgainstMillilitres;
+    // No reader of labels lets a serving of nothing in; whoever builds one by hand must not divide by it.
+    if (size_of(*left.serving.metric) <= 0 || size_of(*right.serving.metric) <= 0)
+        return Why::NoMetricServing;
     return Why::Comparable;
 }
 
@@ -43,8 +53,7 @@ Why comparable_on(Basis basis, const Label& left, const Label& right)
         return same_amount_problem(left, right);
     if (basis == Basis::Serving)
         return Why::Comparable;
-    const Why problem = package_problem(left);
-    return problem != Why::Comparable ? problem : package_problem(right);
+    return std::max(package_problem(left), package_problem(right)); // whichever side it is on, the same answer
 }
 
 ServingSizes serving_sizes(const Label& left, const Label& right)

@@ -1,31 +1,18 @@
 #include "core/compare/comparison.h"
+#include "core/compare/content_behind.h"
 #include "core/compare/measured.h"
-#include "core/figure/daily_values.h"
 
 #include <algorithm>
 
 namespace core {
 namespace {
 
-bool prints(const Column& column, Nutrient nutrient)
-{
-    return column.find(nutrient) || column.not_significant.contains(nutrient);
-}
-
 bool prints(const Label& label, Nutrient nutrient, Basis basis)
 {
     if (prints(label.per_serving, nutrient))
         return true;
-    return basis == Basis::Package && label.second && label.second->kind == SecondColumn::Kind::PerContainer &&
-           prints(label.second->column, nutrient);
-}
-
-/// Two labels of one kind count their percents from the same Daily Value, whatever it is: any number serves to compare.
-std::optional<Content> nominal_for(const Label& left, const Label& right)
-{
-    if (left.panel == right.panel && left.audience == right.audience)
-        return Content::whole(1);
-    return std::nullopt;
+    const Column* column = basis == Basis::Package ? per_container(label) : nullptr;
+    return column && prints(*column, nutrient);
 }
 
 Measured measured(const Label& label, const Label& other, Nutrient nutrient, Basis basis,
@@ -42,8 +29,9 @@ Measured measured(const Label& label, const Label& other, Nutrient nutrient, Bas
     return measured_serving(label, nutrient, nominal);
 }
 
-/// The same thing is printed on both and nothing was multiplied: less and more are then not to be told, nor needed.
-bool same_figure(const Measured& left, const Measured& right)
+/// The same thing is printed on both and nothing was multiplied: less and more are then not to be told, nor needed. The
+/// same percent is the same thing only where both count from one Daily Value.
+bool same_figure(const Measured& left, const Measured& right, bool unlike_panels)
 {
     const auto& a = left.shown;
     const auto& b = right.shown;
@@ -51,20 +39,22 @@ bool same_figure(const Measured& left, const Measured& right)
         return false;
     if (a.figure && b.figure)
         return a.figure->amount == b.figure->amount && a.figure->less_than == b.figure->less_than;
-    return !a.figure && !b.figure && a.percent && b.percent && a.percent->percent == b.percent->percent &&
-           a.percent->less_than == b.percent->less_than;
+    return !unlike_panels && !a.figure && !b.figure && a.percent && b.percent &&
+           a.percent->percent == b.percent->percent && a.percent->less_than == b.percent->less_than;
 }
 
-void decide(Row& row, const Measured& left, const Measured& right)
+void decide(Row& row, const Measured& left, const Measured& right, bool unlike_panels)
 {
     row.finding = Finding::NotComparable;
     if (left.shown.source == Source::NotPrinted || right.shown.source == Source::NotPrinted)
         row.finding = Finding::NotPrinted;
-    else if (same_figure(left, right))
+    else if (same_figure(left, right, unlike_panels))
         row.finding = Finding::SameFigure;
-    else if (!left.range || !right.range)
-        row.why = left.range ? right.why : left.why;
-    else if (surely_less(*left.range, *right.range))
+    else if (!left.range || !right.range) {
+        row.why = std::max(left.why, right.why);
+        if (row.why == Why::Comparable) // a protein that is a percent only
+            row.finding = Finding::NotPrinted;
+    } else if (surely_less(*left.range, *right.range))
         row.finding = Finding::LeftLess;
     else if (surely_less(*right.range, *left.range))
         row.finding = Finding::LeftMore;
@@ -74,15 +64,20 @@ void decide(Row& row, const Measured& left, const Measured& right)
 
 Row row_of(const Label& left, const Label& right, Nutrient nutrient, Basis basis, Why why)
 {
-    const auto nominal = daily_value(nutrient, left.panel, left.audience) ? std::nullopt : nominal_for(left, right);
+    const auto nominal = nominal_value(left, right, nutrient);
     const bool shown_alone = why != Why::Comparable; // each side then stands for itself, per serving
     const Basis shown_basis = shown_alone ? Basis::Serving : basis;
     const Measured a = measured(left, right, nutrient, shown_basis, nominal);
     const Measured b = measured(right, left, nutrient, shown_basis, nominal);
     Row row{nutrient, aim_of(nutrient), a.shown, b.shown, Finding::NotComparable, why};
     if (!shown_alone)
-        decide(row, a, b);
+        decide(row, a, b, left.panel != right.panel);
     return row;
+}
+
+bool in_millilitres(const Label& label)
+{
+    return label.serving.metric && std::holds_alternative<Volume>(*label.serving.metric);
 }
 
 int rank(const Row& row)
@@ -109,7 +104,7 @@ Comparison compare(const Label& left, const Label& right, Basis basis)
     comparison.why = comparable_on(basis, left, right);
     comparison.sizes = serving_sizes(left, right);
     comparison.unlike_panels = left.panel != right.panel;
-    comparison.in_millilitres = left.serving.metric && std::holds_alternative<Volume>(*left.serving.metric);
+    comparison.in_millilitres = in_millilitres(left) && in_millilitres(right);
     for (const auto& known : nutrients())
         if (prints(left, known.nutrient, basis) || prints(right, known.nutrient, basis))
             comparison.rows.push_back(row_of(left, right, known.nutrient, basis, comparison.why));

@@ -1,9 +1,11 @@
 #include "core/compare/measured.h"
 
+#include "core/compare/content_behind.h"
 #include "core/figure/daily_values.h"
 #include "core/figure/rounding.h"
 
 #include <algorithm>
+#include <limits>
 
 namespace core {
 namespace {
@@ -11,16 +13,17 @@ namespace {
 constexpr std::int64_t one = 1'000'000'000;
 constexpr Scale as_it_is{one, one, one, one};
 
-std::optional<Content> value_of(const Label& label, Nutrient nutrient, std::optional<Content> nominal)
+/// No more than whoever prints it can count in the nutrient's own unit; only a hostile label gets there.
+Content showable(Nutrient nutrient, std::int64_t nano)
 {
-    const auto value = daily_value(nutrient, label.panel, label.audience);
-    return value ? value : nominal;
+    return Content::from_nano(
+        std::min(nano, std::numeric_limits<std::int64_t>::max() / (2 * one) * nano_of(info(nutrient).unit)));
 }
 
-Range<Content> scaled(Range<Content> content, const Scale& scale)
+Range<Content> scaled(Nutrient nutrient, Range<Content> content, const Scale& scale)
 {
-    return {Content::from_nano(rounded_down(Wide{content.low.nano()} * scale.low_over, scale.low_under)),
-            Content::from_nano(rounded_up(Wide{content.high.nano()} * scale.high_over, scale.high_under))};
+    return {showable(nutrient, rounded_down(Wide{content.low.nano()} * scale.low_over, scale.low_under)),
+            showable(nutrient, rounded_up(Wide{content.high.nano()} * scale.high_over, scale.high_under))};
 }
 
 /// True percents on the basis, edges rounded outwards.
@@ -53,24 +56,35 @@ bool must_say(const ShownPercent& shown)
            reading_of(*shown.range) != reading_of(taught);
 }
 
+/// Why nothing is known behind a line that is there.
+Why why_nothing(const Label& label, const Line* line, Nutrient nutrient, std::optional<Content> nominal)
+{
+    if (line && line->amount)
+        return Why::FigureOffTheRule;
+    if (nutrient == Nutrient::Protein)
+        return Why::Comparable; // its percent says nothing of an amount: that is not printed
+    return line && daily_value_or(label, nutrient, nominal) ? Why::FigureOffTheRule : Why::PercentsOfUnlikeLabels;
+}
+
 Measured printed(const Label& label, const Column& column, Nutrient nutrient, std::optional<Content> nominal)
 {
     Measured side;
     side.multiplied = false;
-    const Line* line = column.find(nutrient);
-    const bool named = column.not_significant.contains(nutrient);
-    if (!line && !named)
+    if (!prints(column, nutrient))
         return side;
+    const Line* line = column.find(nutrient);
     side.shown.source = line ? Source::Printed : Source::NotSignificant;
     if (line)
         side.shown.figure = line->amount;
     side.shown.percent = percent_of_column(label, column, nutrient);
-    side.shown.range = content_behind(label, column, nutrient, nominal);
-    if (side.shown.range)
-        side.range = product(*side.shown.range, Count::whole(1));
-    else
-        side.why =
-            line->amount || value_of(label, nutrient, nominal) ? Why::FigureOffTheRule : Why::PercentsOfUnlikeLabels;
+    side.content = content_behind(label, column, nutrient, nominal);
+    if (!side.content) {
+        side.why = why_nothing(label, line, nutrient, nominal);
+        return side;
+    }
+    if (!nominal)
+        side.shown.range = side.content;
+    side.range = product(*side.content, Count::whole(1));
     return side;
 }
 
@@ -87,9 +101,9 @@ ShownPercent percent_of_package(const Label& label, Nutrient nutrient, const Sho
     ShownPercent shown = serving;
     shown.percent = taught_percent(serving.percent, label.servings.count);
     shown.source = Source::WorkedOut;
-    const auto daily = value_of(label, nutrient, nominal);
-    if (one_serving.shown.range && daily && nutrient != Nutrient::Protein)
-        shown.range = percents(*one_serving.shown.range, scale, *daily);
+    const auto daily = daily_value_or(label, nutrient, nominal);
+    if (one_serving.content && daily && nutrient != Nutrient::Protein)
+        shown.range = percents(*one_serving.content, scale, *daily);
     shown.say_range = must_say(shown);
     shown.reading = shown.range ? reading_of(*shown.range) : reading_of(Percent::whole(shown.percent));
     shown.label_reading = serving.reading;
@@ -106,7 +120,7 @@ std::optional<ShownPercent> percent_of_hundred(const Label& label, Nutrient nutr
     shown.reading.reset();
     const auto& size = *label.serving.metric;
     const std::int64_t serving = std::visit([](auto measure) { return measure.nano(); }, size);
-    const auto daily = value_of(label, nutrient, nominal);
+    const auto daily = daily_value_or(label, nutrient, nominal);
     if (one_serving.shown.figure && daily && nutrient != Nutrient::Protein)
         shown.percent = static_cast<int>(std::min<std::int64_t>(
             1'000'000, rounded_nearest(Wide{one_serving.shown.figure->amount.nano()} * 100 * one * 100,
@@ -114,12 +128,18 @@ std::optional<ShownPercent> percent_of_hundred(const Label& label, Nutrient nutr
     else
         shown.percent = static_cast<int>(
             std::min<std::int64_t>(1'000'000, rounded_nearest(Wide{shown.percent} * 100 * one, serving)));
-    if (one_serving.shown.range && daily && nutrient != Nutrient::Protein)
-        shown.range = percents(*one_serving.shown.range, hundred_scale(size), *daily);
+    if (one_serving.content && daily && nutrient != Nutrient::Protein)
+        shown.range = percents(*one_serving.content, hundred_scale(size), *daily);
     return shown;
 }
 
 } // namespace
+
+bool prints(const Column& column, Nutrient nutrient)
+{
+    const Line* line = column.find(nutrient);
+    return line ? line->amount || line->percent : column.not_significant.contains(nutrient);
+}
 
 std::optional<Scale> package_scale(const ServingsPerContainer& servings)
 {
@@ -142,28 +162,6 @@ Scale hundred_scale(const Measure& serving)
             return Scale{100 * one, range.high.nano(), 100 * one, range.low.nano()};
         },
         serving);
-}
-
-std::optional<Range<Content>> content_behind(const Label& label, const Column& column, Nutrient nutrient,
-                                             std::optional<Content> nominal)
-{
-    const Line* line = column.find(nutrient);
-    if (!line) {
-        if (column.not_significant.contains(nutrient))
-            return range_behind_not_significant(nutrient, label.panel);
-        return std::nullopt;
-    }
-    if (line->amount)
-        return range_behind(nutrient, *line->amount, label.panel);
-    const auto daily = value_of(label, nutrient, nominal);
-    if (!line->percent || !daily)
-        return std::nullopt;
-    const auto behind = range_behind(percent_rounding(nutrient, label.panel), *line->percent);
-    if (!behind)
-        return std::nullopt;
-    const Wide hundred = Percent::whole(100).nano();
-    return Range<Content>{Content::from_nano(rounded_down(Wide{behind->low.nano()} * daily->nano(), hundred)),
-                          Content::from_nano(rounded_up(Wide{behind->high.nano()} * daily->nano(), hundred))};
 }
 
 std::optional<ShownPercent> percent_of_column(const Label& label, const Column& column, Nutrient nutrient)
@@ -195,8 +193,8 @@ Measured measured_serving(const Label& label, Nutrient nutrient, std::optional<C
 
 Measured measured_package(const Label& label, Nutrient nutrient, std::optional<Content> nominal)
 {
-    if (label.second && label.second->kind == SecondColumn::Kind::PerContainer) {
-        Measured side = printed(label, label.second->column, nutrient, nominal);
+    if (const Column* column = per_container(label)) {
+        Measured side = printed(label, *column, nutrient, nominal);
         if (side.shown.source != Source::NotPrinted) {
             const auto serving = percent_of_column(label, label.per_serving, nutrient);
             if (side.shown.percent && serving)
@@ -210,23 +208,23 @@ Measured measured_package(const Label& label, Nutrient nutrient, std::optional<C
         if (label.servings.kind != ServingsPerContainer::Kind::About)
             return side;
     if (!scale)
-        return Measured{{}, std::nullopt, comparable_on(Basis::Package, label, label), true};
+        return Measured{{}, std::nullopt, std::nullopt, comparable_on(Basis::Package, label, label), true};
     const Measured serving = side;
     side.multiplied = true;
     if (side.shown.figure) {
         Figure& figure = *side.shown.figure;
         const std::int64_t nano = rounded_nearest(Wide{figure.amount.nano()} * label.servings.count.nano(), one);
-        figure.amount = Content::from_nano(nano);
+        figure.amount = showable(nutrient, nano);
         figure.decimals = digits_worth_showing(nano, nano_of(info(nutrient).unit), 2);
         side.shown.say_range = figure.less_than || nano == 0;
     }
     if (side.shown.source == Source::Printed)
         side.shown.source = Source::WorkedOut;
-    if (serving.shown.range) {
-        side.shown.range = scaled(*serving.shown.range, *scale);
-        side.range = WideRange{Wide{serving.shown.range->low.nano()} * scale->low_over,
-                               Wide{serving.shown.range->high.nano()} * scale->high_over};
-    }
+    if (serving.shown.range)
+        side.shown.range = scaled(nutrient, *serving.shown.range, *scale);
+    if (serving.content)
+        side.range = WideRange{Wide{serving.content->low.nano()} * scale->low_over,
+                               Wide{serving.content->high.nano()} * scale->high_over};
     if (serving.shown.percent)
         side.shown.percent = percent_of_package(label, nutrient, *serving.shown.percent, nominal, serving, *scale);
     return side;
@@ -246,17 +244,17 @@ Measured measured_hundred(const Label& label, Nutrient nutrient, const Measure& 
     if (side.shown.figure && side.multiplied) {
         Figure& figure = *side.shown.figure;
         const std::int64_t unit = nano_of(info(nutrient).unit);
-        figure.amount = Content::from_nano(rounded_nearest(Wide{figure.amount.nano()} * 100 * one, nano));
+        figure.amount = showable(nutrient, rounded_nearest(Wide{figure.amount.nano()} * 100 * one, nano));
         // A division has no end: whole calories and milligrams, tenths of grams and micrograms are worth showing.
         const bool whole = info(nutrient).unit == Unit::Kilocalorie || info(nutrient).unit == Unit::Milligram;
         figure.decimals = digits_worth_showing(figure.amount.nano(), unit, whole ? 0 : 1);
         side.shown.source = Source::WorkedOut;
     }
-    if (serving.shown.range) {
-        side.shown.range = scaled(*serving.shown.range, hundred_scale(size));
-        side.range = std::visit(
-            [&](auto other) { return product(*serving.shown.range, range_behind_serving_size(other)); }, other_serving);
-    }
+    if (serving.shown.range)
+        side.shown.range = scaled(nutrient, *serving.shown.range, hundred_scale(size));
+    if (serving.content)
+        side.range = std::visit([&](auto other) { return product(*serving.content, range_behind_serving_size(other)); },
+                                other_serving);
     return side;
 }
 

@@ -12,9 +12,10 @@ namespace core {
 /// One side of a row before the two are held against each other.
 struct Measured {
     Shown shown;
-    std::optional<WideRange> range; ///< content times factor; nothing when not printed or off the rule
-    Why why = Why::Comparable;
-    bool multiplied = true; ///< false where the label itself prints the figure for this basis
+    std::optional<Range<Content>> content; ///< of what the label prints; of a nominal Daily Value it is a share only
+    std::optional<WideRange> range;        ///< content times factor; nothing when not printed or off the rule
+    Why why = Why::Comparable;             ///< why there is no range; Comparable: the amount is simply not printed
+    bool multiplied = true;                ///< false where the label itself prints the figure for this basis
 };
 
 /// How the content of one serving becomes the content of the basis: low x low_over / low_under to high x ... /
@@ -26,16 +27,14 @@ struct Scale {
     std::int64_t high_under;
 };
 
+/// Whether a column prints or names a nutrient at all.
+[[nodiscard]] bool prints(const Column& column, Nutrient nutrient);
+
 /// Servings per container as a scale; nothing for varied, not printed or off the rule.
 [[nodiscard]] std::optional<Scale> package_scale(const ServingsPerContainer& servings);
 
 /// From one serving to 100 g or 100 mL: the serving size is a rounded figure, so the two ends differ.
 [[nodiscard]] Scale hundred_scale(const Measure& serving);
-
-/// The content of one serving behind what is printed: from the amount, else from the percent where a Daily Value is
-/// known. `nominal` stands in for a Daily Value that the tables do not hold in grams (vitamins in IU before 2016).
-[[nodiscard]] std::optional<Range<Content>> content_behind(const Label& label, const Column& column, Nutrient nutrient,
-                                                           std::optional<Content> nominal);
 
 /// One serving, as printed.
 [[nodiscard]] Measured measured_serving(const Label& label, Nutrient nutrient, std::optional<Content> nominal);

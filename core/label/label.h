@@ -62,7 +62,9 @@ struct Label {
     bool operator==(const Label&) const = default;
 };
 
-/// Reads the net quantity as printed; the metric part is taken from "340 g", "12 oz (340 g)", "(1.5 L)", "1 kg".
+/// Reads the net quantity as printed; the metric part may stand inside, behind or before the brackets: "12 oz (340 g)",
+/// "16 OZ (1 LB) 454 g", "340 g (12 oz)", "NET WT 340 g". None for several packages ("6 - 12 FL OZ (355 mL) CANS"):
+/// what is printed is then the amount of one.
 [[nodiscard]] NetQuantity parse_net_quantity(std::string_view printed);
 
 } // namespace core
