@@ -23,6 +23,7 @@ struct Note {
     ImVec2 high{0, 0};        ///< pixels, bottom right
     bool touchable = false;
     float letter_px = 0; ///< the em of its letters, in pixels
+    bool cut = false;    ///< a word is wider, or its lines are higher, than the place given to them: a mistake of ours
 };
 
 using Notes = std::vector<Note>;

@@ -45,7 +45,7 @@ bool button(const Ui& ui, std::string_view words, std::optional<TextId> id, cons
         place.low.y += std::floor((area.height() - height) / 2);
         text_in(ui, words, look.style, place, look.align, Role::Button, dark ? theme.ground : theme.ink);
     } else {
-        ui.notes.push_back({std::string(words), Role::Button, id, area.low, area.high, true, 0});
+        ui.notes.push_back({std::string(words), Role::Button, id, area.low, area.high, true, 0, false});
         return asked;
     }
     if (ui.notes.size() > noted) { // the whole button is what is touched, not its letters

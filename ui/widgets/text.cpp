@@ -21,12 +21,23 @@ float width_of(const ImFont& font, std::string_view words)
     return std::ceil(font.CalcTextSizeA(font.FontSize, FLT_MAX, 0.0F, begin(words), end(words)).x);
 }
 
+/// Whether a number ends here and a short unit follows ("39 g", "1/2 cup"): the two belong on one line.
+bool is_number_before_unit(std::string_view words, std::size_t blank)
+{
+    constexpr std::size_t longest_unit = 3;
+    if (blank == 0 || blank + 1 >= words.size() || words[blank - 1] < '0' || words[blank - 1] > '9')
+        return false;
+    const auto stop = words.find_first_of(" )\n", blank + 1);
+    return (stop == std::string_view::npos ? words.size() : stop) - blank - 1 <= longest_unit;
+}
+
 /// The words as they break into lines: at blanks, never inside a word that fits.
 std::vector<std::string_view> lines_of(const ImFont& font, std::string_view words, float width)
 {
     std::vector<std::string_view> lines;
     std::size_t start = 0;
     std::size_t fits = 0; // the end of the last word that still fits
+    std::size_t good = 0; // the same, but not between a number and its unit
     std::size_t at = 0;
     const auto push = [&](std::size_t stop) {
         lines.push_back(words.substr(start, stop - start));
@@ -35,16 +46,19 @@ std::vector<std::string_view> lines_of(const ImFont& font, std::string_view word
         if (start < words.size() && words[start] == '\n')
             ++start;
         fits = start;
+        good = start;
         at = start;
     };
     while (at < words.size()) {
         const auto stop = words.find_first_of(" \n", at);
         const std::size_t word_end = stop == std::string_view::npos ? words.size() : stop;
         if (width_of(font, words.substr(start, word_end - start)) > width && fits > start) {
-            push(fits);
+            push(good > start ? good : fits);
             continue;
         }
         fits = word_end;
+        if (!is_number_before_unit(words, word_end))
+            good = word_end;
         if (word_end < words.size() && words[word_end] == '\n') {
             push(word_end);
             continue;
@@ -151,6 +165,8 @@ float text_in(const Ui& ui, std::string_view words, Style style, const Area& are
     float y = area.low.y;
     float left = area.high.x;
     float right = area.low.x;
+    constexpr float rounding = 1; // widths are rounded up, places to whole pixels
+    bool cut = false;
     for (const auto line : lines_of(font, words, area.width())) {
         const float width = width_of(font, line);
         float x = area.low.x;
@@ -162,10 +178,12 @@ float text_in(const Ui& ui, std::string_view words, Style style, const Area& are
         left = std::min(left, x);
         right = std::max(right, x + width);
         y += font.FontSize;
+        cut = cut || width > area.width() + rounding;
     }
+    cut = cut || y > area.high.y + rounding;
     if (!words.empty())
         ui.notes.push_back(
-            {std::string(words), role, std::nullopt, {left, area.low.y}, {right, y}, false, em_of(ui, style)});
+            {std::string(words), role, std::nullopt, {left, area.low.y}, {right, y}, false, em_of(ui, style), cut});
     return y - area.low.y;
 }
 

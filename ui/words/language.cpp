@@ -21,11 +21,7 @@ core::Result<Language> Language::parse(std::string_view po, std::string_view cod
         if (!id)
             return core::refuse(Error::Kind::BadValue, "po",
                                 Place{file, message.line, "", message.id, "the name of a text of this program"});
-        auto& text = language.texts_[static_cast<std::size_t>(*id)];
-        if (!text.empty())
-            return core::refuse(Error::Kind::BadValue, "po",
-                                Place{file, message.line, "", message.id, "each text once"});
-        text = message.text;
+        language.texts_[static_cast<std::size_t>(*id)] = message.text;
     }
     for (std::size_t i = 0; i < language.texts_.size(); ++i)
         if (language.texts_[i].empty())

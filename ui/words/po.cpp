@@ -1,6 +1,7 @@
 #include "ui/words/po.h"
 
 #include <optional>
+#include <set>
 
 namespace ui {
 namespace {
@@ -50,6 +51,26 @@ std::optional<std::string> unquoted(std::string_view quoted)
     return text;
 }
 
+/// Well-formed UTF-8 and no NUL. Source: The Unicode Standard, table 3-7 (well-formed byte sequences).
+bool is_text(std::string_view bytes)
+{
+    while (!bytes.empty()) {
+        const auto first = static_cast<unsigned char>(bytes.front());
+        const std::size_t length = first < 0x80 ? 1 : first < 0xE0 ? 2 : first < 0xF0 ? 3 : 4;
+        if (first == 0 || (first >= 0x80 && first < 0xC2) || first > 0xF4 || bytes.size() < length)
+            return false;
+        for (std::size_t i = 1; i < length; ++i) {
+            const auto next = static_cast<unsigned char>(bytes[i]);
+            const unsigned least = i > 1 ? 0x80 : first == 0xE0 ? 0xA0 : first == 0xF0 ? 0x90 : 0x80;
+            const unsigned most = i > 1 ? 0xBF : first == 0xED ? 0x9F : first == 0xF4 ? 0x8F : 0xBF;
+            if (next < least || next > most)
+                return false;
+        }
+        bytes.remove_prefix(length);
+    }
+    return true;
+}
+
 class PoReader {
 public:
     explicit PoReader(std::string_view source) : source_(source) {}
@@ -57,7 +78,7 @@ public:
     core::Result<std::vector<PoMessage>> read(std::string_view text)
     {
         if (text.starts_with("\xEF\xBB\xBF"))
-            text.remove_prefix(3);
+            fail(1, "", "a file without a byte order mark in front");
         std::size_t number = 0;
         while (!text.empty() && !error_) {
             const auto end = text.find('\n');
@@ -87,6 +108,8 @@ private:
         if (part_ == Part::Text && !message_.id.empty() && !fuzzy_)
             messages_.push_back(message_);
         if (part_ == Part::Text) {
+            if (!ids_.insert(message_.id).second)
+                fail(message_.line, message_.id, "each msgid once");
             message_ = {};
             fuzzy_ = false;
             part_ = Part::None;
@@ -97,6 +120,8 @@ private:
     {
         if (line.empty() || line.starts_with('#')) {
             close();
+            if (part_ == Part::Id && !line.empty())
+                return fail(number, line, "no comment between a msgid and its msgstr");
             if (line.starts_with("#,") && line.find("fuzzy") != std::string_view::npos)
                 fuzzy_ = true;
             return;
@@ -120,7 +145,10 @@ private:
 
     void append(std::string& to, std::string_view quoted, std::size_t number)
     {
-        if (const auto text = unquoted(trimmed(quoted)))
+        const auto text = unquoted(trimmed(quoted));
+        if (text && !is_text(*text))
+            fail(number, "", "text in UTF-8");
+        else if (text)
             to += *text;
         else
             fail(number, quoted, "a text in double quotes, with \\\" for a quote in it");
@@ -130,6 +158,7 @@ private:
     Part part_ = Part::None;
     bool fuzzy_ = false;
     PoMessage message_;
+    std::set<std::string> ids_;
     std::vector<PoMessage> messages_;
     std::optional<Error> error_;
 };

@@ -19,7 +19,9 @@ struct PoMessage {
 };
 
 /// All messages in order, the header (empty id) left out. Contexts and plurals are refused: our keys need neither.
-/// Messages marked fuzzy and obsolete ones (#~) are passed over. Errors: BadValue with the line in `place.row`.
+/// Messages marked fuzzy are passed over, and so is every comment, obsolete messages (#~) among them. What is read is
+/// what msgfmt reads, and what msgfmt refuses outside of comments is refused. Errors: BadValue with the line in
+/// `place.row`.
 [[nodiscard]] core::Result<std::vector<PoMessage>> parse_po(std::string_view text, std::string_view source);
 
 } // namespace ui
