@@ -105,6 +105,7 @@ Comparison compare(const Label& left, const Label& right, Basis basis)
     comparison.sizes = serving_sizes(left, right);
     comparison.unlike_panels = left.panel != right.panel;
     comparison.in_millilitres = in_millilitres(left) && in_millilitres(right);
+    comparison.rows.reserve(nutrients().size());
     for (const auto& known : nutrients())
         if (prints(left, known.nutrient, basis) || prints(right, known.nutrient, basis))
             comparison.rows.push_back(row_of(left, right, known.nutrient, basis, comparison.why));
