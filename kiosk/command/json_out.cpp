@@ -93,6 +93,32 @@ const char* json_name(core::Reading reading)
     return "high";
 }
 
+const char* json_name(core::Aim aim)
+{
+    switch (aim) {
+    case core::Aim::Less:
+        return "less";
+    case core::Aim::More:
+        return "more";
+    case core::Aim::Neither:
+        break;
+    }
+    return "neither";
+}
+
+const char* json_name(core::Audience audience)
+{
+    switch (audience) {
+    case core::Audience::Adult:
+        return "adult";
+    case core::Audience::Ages1To3:
+        return "ages_1_to_3";
+    case core::Audience::Infant:
+        break;
+    }
+    return "infant";
+}
+
 namespace {
 
 /// An exact decimal as text, so that no reader rounds it: "0.0525".
@@ -126,6 +152,7 @@ Json side_json(const core::Shown& shown, core::Nutrient nutrient)
     if (shown.figure) {
         json["amount"] = core::number_of(*shown.figure, unit);
         json["less_than"] = shown.figure->less_than;
+        json["say_range"] = shown.say_range;
     }
     if (shown.range)
         json["range"] = {{"low", exact(shown.range->low.nano(), core::nano_of(unit))},
@@ -140,6 +167,7 @@ Json row_json(const core::Row& row)
     const auto& known = core::info(row.nutrient);
     Json json{{"nutrient", known.key},
               {"unit", known.unit == core::Unit::Kilocalorie ? std::string("kcal") : core::unit_name(known.unit)},
+              {"aim", json_name(row.aim)},
               {"finding", json_name(row.finding)}};
     if (row.finding == core::Finding::NotComparable)
         json["why"] = json_name(row.why);
@@ -160,6 +188,7 @@ Json product_json(const core::Product& product)
             {"servings_per_container", core::servings_text(label.servings)},
             {"net_quantity", label.net_quantity ? Json(label.net_quantity->printed) : Json()},
             {"panel", label.panel == core::Panel::Of2016 ? "2016" : "older"},
+            {"audience", json_name(label.audience)},
             {"entered_on", product.origin.entered_on.text()},
             {"source", product.origin.source}};
 }

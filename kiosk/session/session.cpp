@@ -241,10 +241,11 @@ void Session::perform(const ui::ChooseByName&)
 
 void Session::perform(const ui::OpenAisle& asked)
 {
-    state_.picks.clear();
+    std::vector<ui::PickEntry> picks;
     for (const auto& product : store_->products_in_order(most_listed))
         if (product.aisle == asked.aisle)
-            state_.picks.push_back({product.gtin, product.name, product.brand});
+            picks.push_back({product.gtin, product.name, product.brand});
+    state_.picks = std::move(picks);
     state_.pick_title = asked.aisle;
     go(ScreenId::PickProduct);
 }
@@ -264,20 +265,27 @@ void Session::perform(const ui::TurnPage& asked)
 
 void Session::list_aisles()
 {
-    state_.aisles.clear();
+    std::vector<ui::PickAisle> aisles;
     std::vector<std::size_t> counts;
     for (const auto& product : store_->products_in_order(most_listed)) {
-        if (state_.aisles.empty() || state_.aisles.back().aisle != product.aisle) {
-            state_.aisles.push_back({product.aisle, "", ""});
+        if (aisles.empty() || aisles.back().aisle != product.aisle) {
+            aisles.push_back({product.aisle, "", ""});
             counts.push_back(0);
         }
         ++counts.back();
     }
-    for (std::size_t i = 0; i < counts.size(); ++i) {
+    state_.aisles = std::move(aisles);
+    aisle_counts_ = std::move(counts);
+    word_aisles();
+}
+
+void Session::word_aisles()
+{
+    for (std::size_t i = 0; i < aisle_counts_.size(); ++i) {
         auto& aisle = state_.aisles[i];
         aisle.words = aisle.aisle.empty() ? language().text(TextId::pick_no_aisle) : aisle.aisle;
-        aisle.count = language().fill(counts[i] == 1 ? TextId::pick_count_one : TextId::pick_count_many,
-                                      {{"n", std::to_string(counts[i])}});
+        aisle.count = language().fill(aisle_counts_[i] == 1 ? TextId::pick_count_one : TextId::pick_count_many,
+                                      {{"n", std::to_string(aisle_counts_[i])}});
     }
 }
 
@@ -330,7 +338,7 @@ void Session::show(ScreenId screen)
     refresh();
 }
 
-/// Works out comparison and words again, so that no screen ever has to.
+/// Works out comparison and words again, so that no screen ever has to. Asks the catalog nothing: it may be broken.
 void Session::refresh()
 {
     const auto& left = state_.sides[0];
@@ -344,8 +352,7 @@ void Session::refresh()
     }
     if (const auto& held = state_.sides[ui::index_of(state_.label_side)])
         state_.label = ui::label_words(held->product, language());
-    if (state_.screen == ScreenId::PickAisle)
-        list_aisles();
+    word_aisles();
     state_.can_take_back = before_.has_value();
     state_.other_language = languages_[(language_ + 1) % languages_.size()].text(TextId::language_name);
     switch (camera_) {

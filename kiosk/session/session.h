@@ -25,10 +25,11 @@ public:
     [[nodiscard]] const ui::State& state() const { return state_; }
     [[nodiscard]] const ui::Language& language() const { return languages_[language_]; }
 
-    /// Performs what was asked for, in order.
+    /// Performs what was asked for, in order. Throws std::runtime_error when the catalog is broken and needed.
     void apply(const ui::Actions& actions);
 
-    /// Takes one scan: from its raw text to a side, or to an answer why not. Never throws for what was scanned.
+    /// Takes one scan: from its raw text to a side, or to an answer why not. Never throws for what was scanned, only
+    /// std::runtime_error for a broken catalog; both sides and the screen are then as they were.
     void take(const Scan& scan);
 
     /// What the camera says of itself.
@@ -72,14 +73,16 @@ private:
     void not_found(const std::string& code, std::string words);
     void offer(const std::vector<core::Product>& products);
     void list_aisles();
+    void word_aisles();
     void refresh();
 
     catalog::Store* store_;
     std::span<const ui::Language> languages_;
     std::size_t language_ = 0;
     ui::State state_;
-    std::optional<ui::State> before_; ///< what StartOver put away
-    std::vector<ui::ScreenId> trail_; ///< where GoBack leads
+    std::optional<ui::State> before_;       ///< what StartOver put away
+    std::vector<ui::ScreenId> trail_;       ///< where GoBack leads
+    std::vector<std::size_t> aisle_counts_; ///< products in each of state_.aisles
     unsigned taken_ = 0;
     Camera camera_ = Camera::Off;
 };

@@ -1,0 +1,274 @@
+// The JSON of `pairstand compare` is what docs/json.md says: each field, its type, when it is there, and each name.
+#include "catalog/store/store.h"
+#include "kiosk/command/compare.h"
+#include "kiosk/command/json_out.h"
+#include "tests/support/label_maker.h"
+#include "tests/support/temp_folder.h"
+
+#include <doctest/doctest.h>
+#include <nlohmann/json.hpp>
+
+#include <map>
+#include <set>
+#include <sstream>
+
+namespace test {
+namespace {
+
+using Json = nlohmann::ordered_json;
+using N = core::Nutrient;
+
+/// A row of the page's table of fields.
+struct Field {
+    std::set<std::string> types;
+    bool always;
+};
+
+std::string trimmed(std::string text)
+{
+    text.erase(0, text.find_first_not_of(" `"));
+    return text.erase(text.find_last_not_of(" `") + 1);
+}
+
+std::vector<std::vector<std::string>> table_below(const std::string& heading)
+{
+    std::istringstream page(bytes_of(std::string(PAIRSTAND_SOURCE) + "/docs/json.md"));
+    std::vector<std::vector<std::string>> rows;
+    std::string line;
+    bool below = false;
+    while (std::getline(page, line)) {
+        if (line.starts_with("## "))
+            below = line == "## " + heading;
+        if (!below || !line.starts_with("|"))
+            continue;
+        std::vector<std::string> cells;
+        std::istringstream parts(line.substr(1));
+        for (std::string cell; std::getline(parts, cell, '|');)
+            cells.push_back(trimmed(cell));
+        rows.push_back(cells);
+    }
+    REQUIRE(rows.size() > 2);
+    rows.erase(rows.begin(), rows.begin() + 2); // the heading and its line
+    return rows;
+}
+
+std::map<std::string, Field> documented_fields()
+{
+    std::map<std::string, Field> fields;
+    for (const auto& row : table_below("Fields")) {
+        std::set<std::string> types;
+        std::istringstream words(row.at(1));
+        for (std::string word; words >> word;)
+            if (word != "or" && word != "false")
+                types.insert(word == "true" ? "boolean" : word);
+        CHECK((row.at(2) == "always" || row.at(2) == "sometimes"));
+        CHECK(fields.emplace(row.at(0), Field{types, row.at(2) == "always"}).second);
+    }
+    return fields;
+}
+
+std::map<std::string, std::set<std::string>> documented_names()
+{
+    std::map<std::string, std::set<std::string>> names;
+    for (const auto& row : table_below("Names"))
+        names[row.at(0)].insert(row.at(1));
+    return names;
+}
+
+std::string type_of(const Json& json)
+{
+    const std::map<std::string, std::string> words{{"string", "text"}, {"array", "list"}};
+    const std::string name = json.type_name();
+    const auto word = words.find(name);
+    return word == words.end() ? name : word->second;
+}
+
+/// What was met in real output: every path with its types, and the objects of each kind by the names that they have.
+struct Met {
+    std::map<std::string, std::set<std::string>> types;
+    std::map<std::string, std::vector<std::set<std::string>>> objects;
+
+    void look(const Json& json, const std::string& path)
+    {
+        if (!path.empty() && !path.ends_with("[]"))
+            types[path].insert(type_of(json));
+        if (json.is_array())
+            for (const auto& element : json)
+                look(element, path + "[]");
+        if (!json.is_object())
+            return;
+        std::set<std::string> own;
+        for (const auto& [name, value] : json.items()) {
+            const std::string side = name == "right" ? "left" : name; // documented once
+            own.insert(side);
+            look(value, path.empty() ? side : path + "." + side);
+        }
+        objects[path].push_back(own);
+    }
+};
+
+/// Two labels that between them have every field that there is.
+core::Label rich_label()
+{
+    auto label = make_label("30 g", "about 9",
+                            {{N::Calories, "130"},
+                             {N::TotalFat, "7", "9%"},
+                             {N::SaturatedFat, "5.5"},
+                             {N::Sodium, "55", "2%"},
+                             {N::DietaryFiber, "less than 1"},
+                             {N::Iron, "2", "10%"}});
+    label.per_serving.not_significant = {N::Calcium};
+    label.serving.household = "1 oz";
+    label.net_quantity = core::parse_net_quantity("NET WT 9 OZ (255 g)");
+    return label;
+}
+
+core::Label plain_label()
+{
+    return make_label("28 g", "2",
+                      {{N::Calories, "150"}, {N::TotalFat, "3"}, {N::SaturatedFat, "1"}, {N::Sodium, "60"}});
+}
+
+core::Label without_size()
+{
+    return make_label("", "varied", {{N::TotalFat, "3"}});
+}
+
+/// A catalog with the three, and a run of the command on two of them.
+struct Shop {
+    TempFolder folder;
+    std::string path = folder.file("shop");
+    core::Product rich = make_product("952000000001", "Corn chips", rich_label());
+    core::Product plain = make_product("952000000002", "Rice chips", plain_label());
+    core::Product bulk = make_product("952000000003", "Loose chips", without_size());
+    std::ostringstream out;
+    std::ostringstream err;
+
+    Shop()
+    {
+        catalog::Store store(path);
+        store.put(std::vector{rich, plain, bulk});
+    }
+
+    int compare(const std::string& left, const std::string& right, std::optional<core::Basis> basis = std::nullopt)
+    {
+        out.str("");
+        err.str("");
+        return kiosk::compare({left, right, basis, true, path, "en"}, out, err);
+    }
+};
+
+} // namespace
+
+TEST_CASE("json: real output has the fields that the page documents, and no others")
+{
+    Shop shop;
+    Met met;
+    for (const auto* right : {&shop.plain, &shop.bulk}) {
+        REQUIRE(shop.compare(shop.rich.gtin.digits(), right->gtin.digits()) == 0);
+        met.look(Json::parse(shop.out.str()), "");
+    }
+    const auto fields = documented_fields();
+    for (const auto& [path, types] : met.types) {
+        CAPTURE(path);
+        REQUIRE(fields.contains(path));
+        for (const auto& type : types) {
+            CAPTURE(type);
+            CHECK(fields.at(path).types.contains(type));
+        }
+    }
+    for (const auto& [path, field] : fields) {
+        CAPTURE(path);
+        REQUIRE(met.types.contains(path)); // documented, and really there
+        const auto dot = path.rfind('.');
+        const std::string parent = dot == std::string::npos ? "" : path.substr(0, dot);
+        const std::string name = dot == std::string::npos ? path : path.substr(dot + 1);
+        bool everywhere = true;
+        for (const auto& names : met.objects.at(parent))
+            everywhere = everywhere && names.contains(name);
+        CHECK(everywhere == field.always);
+        CHECK(met.types.at(path) == field.types); // also null, where null may stand
+    }
+}
+
+TEST_CASE("json: every name is documented, and every documented one is used")
+{
+    std::map<std::string, std::set<std::string>> names;
+    const auto collect = [&](const std::string& kind, auto last) {
+        for (int i = 0; i <= static_cast<int>(last); ++i)
+            names[kind].insert(kiosk::json_name(static_cast<decltype(last)>(i)));
+        CHECK(names[kind].size() == static_cast<std::size_t>(last) + 1); // no name twice
+    };
+    collect("basis", core::Basis::SameAmount);
+    collect("finding", core::Finding::NotComparable);
+    collect("why", core::Why::PercentsOfUnlikeLabels);
+    collect("source", core::Source::NotSignificant);
+    collect("reading", core::Reading::High);
+    collect("aim", core::Aim::Neither);
+    collect("audience", core::Audience::Infant);
+    CHECK(names == documented_names());
+}
+
+TEST_CASE("json: the page's version is the program's")
+{
+    Shop shop;
+    REQUIRE(shop.compare(shop.rich.gtin.digits(), shop.plain.gtin.digits()) == 0);
+    const auto json = Json::parse(shop.out.str());
+    CHECK(json.begin().key() == "form");
+    CHECK(json["form"] == "pairstand comparison");
+    CHECK(json["version"] == kiosk::json_version);
+    const auto page = bytes_of(std::string(PAIRSTAND_SOURCE) + "/docs/json.md");
+    CHECK(page.find("**version " + std::to_string(kiosk::json_version) + "**") != std::string::npos);
+}
+
+// Sodium 55 mg is 52.5 to 57.5 mg (21 CFR 101.9(c)(4)); "about 9" is 8.5 to 9.5 (b)(8)(i); 2300 mg a day (c)(9).
+TEST_CASE("json: figures are exact text, ranges are half open")
+{
+    Shop shop;
+    REQUIRE(shop.compare(shop.rich.gtin.digits(), shop.plain.gtin.digits(), core::Basis::Package) == 0);
+    const auto json = Json::parse(shop.out.str());
+    REQUIRE(json["bases"].size() == 1);
+    CHECK(json["bases"][0]["basis"] == "package");
+    for (const auto& row : json["bases"][0]["rows"]) {
+        if (row["nutrient"] != "sodium")
+            continue;
+        CHECK(row["unit"] == "mg");
+        CHECK(row["aim"] == "less");
+        CHECK(row["finding"] == "left_more");
+        CHECK(row["left"]["amount"] == "495");
+        CHECK(row["left"]["range"] == Json({{"low", "446.25"}, {"below", "546.25"}}));
+        CHECK(row["left"]["daily_value"]["percent"] == 18);
+        CHECK(row["left"]["daily_value"]["say_range"] == true);
+        CHECK(row["left"]["daily_value"]["range"]["low"] == "19.402173913");
+        CHECK(row["left"]["daily_value"]["range"]["below"] == "23.75");
+        CHECK(row["left"]["daily_value"]["reading"].is_null()); // between or high: the label does not tell
+        CHECK(row["left"]["daily_value"]["reading_of_one_serving"] == "low");
+        return;
+    }
+    FAIL("no row for sodium");
+}
+
+TEST_CASE("compare command: what cannot be compared is one sentence, status 2 and no output")
+{
+    Shop shop;
+    struct Case {
+        std::string why, left, right, words;
+    };
+    const auto rich = shop.rich.gtin.digits();
+    const Case cases[] = {
+        {"an unknown number", rich, "9520000000998", "the catalog has no label for 9520000000998"},
+        {"no number", "chips", rich, "chips is no product code"},
+        {"the same product twice", rich, rich, "both codes are Corn chips"},
+        {"a case", "19520000000018", rich, "is the number of a case"},
+        {"a store's own number", "2101234567890", rich, "names no product"},
+    };
+    for (const auto& c : cases) {
+        CAPTURE(c.why);
+        CHECK(shop.compare(c.left, c.right) == 2);
+        CHECK(shop.out.str().empty());
+        CHECK(shop.err.str().find(c.words) != std::string::npos);
+        CHECK(shop.err.str().ends_with(".\n"));
+    }
+}
+
+} // namespace test
