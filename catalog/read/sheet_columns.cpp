@@ -1,7 +1,6 @@
 #include "catalog/read/sheet_columns.h"
 
 #include <algorithm>
-#include <limits>
 #include <map>
 
 namespace catalog {
@@ -65,20 +64,27 @@ std::vector<SheetColumn> make_columns()
     return columns;
 }
 
-/// How many letters have to be put in, taken out or changed to make one text the other.
-std::size_t edits_between(std::string_view a, std::string_view b)
+/// How many letters have to be put in, taken out or changed to make one text the other; `enough` when it is as many or
+/// more, which is found sooner.
+std::size_t edits_between(std::string_view a, std::string_view b, std::size_t enough)
 {
+    if (std::max(a.size(), b.size()) - std::min(a.size(), b.size()) >= enough)
+        return enough;
     std::vector<std::size_t> row(b.size() + 1);
     for (std::size_t j = 0; j <= b.size(); ++j)
         row[j] = j;
     for (std::size_t i = 1; i <= a.size(); ++i) {
         std::size_t diagonal = row[0];
         row[0] = i;
+        std::size_t least = i;
         for (std::size_t j = 1; j <= b.size(); ++j) {
             const std::size_t changed = diagonal + (a[i - 1] == b[j - 1] ? 0U : 1U);
             diagonal = row[j];
             row[j] = std::min({changed, row[j] + 1, row[j - 1] + 1});
+            least = std::min(least, row[j]);
         }
+        if (least >= enough)
+            return enough;
     }
     return row[b.size()];
 }
@@ -97,7 +103,7 @@ public:
     void offer(std::string_view name)
     {
         const bool unfinished = wanted_.size() > 2 && name.starts_with(wanted_ + "_");
-        const std::size_t edits = unfinished ? 1 : edits_between(wanted_, name);
+        const std::size_t edits = unfinished ? 1 : edits_between(wanted_, name, best_edits_);
         if (edits < best_edits_) {
             best_edits_ = edits;
             best_ = name;
