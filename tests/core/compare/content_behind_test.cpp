@@ -94,6 +94,17 @@ TEST_CASE("percent only: a vitamin of 2016 may have been counted from an amount 
     CHECK(behind->high <= Content::milli(339));
 }
 
+// What prints as 0 is below 2 percent of the adult's 1300 mg, 26 mg, although the percent counts from 700 mg.
+TEST_CASE("percent only: a child's 0% may have been counted from a printed 0")
+{
+    auto label = percent_only(N::Calcium, "0%");
+    label.audience = core::Audience::Ages1To3;
+    const auto behind = core::content_behind(label, label.per_serving, N::Calcium, std::nullopt);
+    REQUIRE(behind);
+    CHECK(behind->low == Content{});
+    CHECK(behind->high == Content::milli(26));
+}
+
 // Before 2016 vitamins A, D and E counted in international units: no amount can be worked out of their percents.
 TEST_CASE("percent only: vitamins on two labels of before 2016 compare by their percents")
 {
