@@ -12,6 +12,7 @@
 #include <cstdlib>
 #include <string_view>
 #include <thread>
+#include <unistd.h>
 
 namespace kiosk {
 namespace {
@@ -36,6 +37,9 @@ public:
         // Under cage the frame that libdecor draws makes SDL crawl or hang, and a station wants none.
         SDL_SetHint("SDL_VIDEO_WAYLAND_ALLOW_LIBDECOR", "0");
         SDL_SetHint(SDL_HINT_APP_NAME, "Pairstand");
+        // Where no session has set it, the Wayland library complains on its own beside our one sentence.
+        const std::string runtime = "/run/user/" + std::to_string(getuid());
+        setenv("XDG_RUNTIME_DIR", runtime.c_str(), 0);
         if (SDL_Init(SDL_INIT_VIDEO) != 0)
             refuse();
         // Without any display SDL picks a driver that shows nothing and reports success.

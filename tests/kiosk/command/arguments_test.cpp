@@ -1,0 +1,128 @@
+#include "kiosk/command/arguments.h"
+
+#include <doctest/doctest.h>
+
+#include <string>
+#include <vector>
+
+namespace {
+
+using kiosk::read_arguments;
+
+template<class What>
+What as(const std::vector<std::string>& arguments)
+{
+    const auto command = read_arguments(arguments);
+    REQUIRE(std::holds_alternative<What>(command));
+    return std::get<What>(command);
+}
+
+} // namespace
+
+TEST_CASE("arguments: nothing at all opens the station in a window of 1280x800")
+{
+    const auto station = as<kiosk::StationArguments>({});
+    CHECK(station.width == 1280);
+    CHECK(station.height == 800);
+    CHECK_FALSE(station.fullscreen);
+    CHECK(station.camera == "auto");
+    CHECK(station.catalog.empty());
+    CHECK(station.theme == "paper");
+}
+
+TEST_CASE("arguments: of the station")
+{
+    const auto station = as<kiosk::StationArguments>({"--fullscreen", "--size", "800x1280", "--lang", "es",
+                                                      "--text-size", "150", "--theme", "night", "--camera", "off",
+                                                      "--trace", "t", "--catalog", "c.db", "--silent"});
+    CHECK(station.fullscreen);
+    CHECK(station.width == 800);
+    CHECK(station.height == 1280);
+    CHECK(station.language == "es");
+    CHECK(station.text_percent == 150);
+    CHECK(station.theme == "night");
+    CHECK(station.camera == "off");
+    CHECK(station.trace == "t");
+    CHECK(station.catalog == "c.db");
+    CHECK(station.silent);
+}
+
+TEST_CASE("arguments: each command takes its own")
+{
+    CHECK(as<kiosk::LoadArguments>({"load", "a.csv", "b.csv", "--into", "c.db", "--keep-good-rows"}) ==
+          kiosk::LoadArguments{{"a.csv", "b.csv"}, "c.db", true});
+    CHECK(as<kiosk::DecodeArguments>({"decode", "a.png", "b.png"}) == kiosk::DecodeArguments{{"a.png", "b.png"}});
+
+    const auto compare = as<kiosk::CompareArguments>({"compare", "1", "2", "--per", "package", "--json"});
+    CHECK(compare.left == "1");
+    CHECK(compare.right == "2");
+    CHECK(compare.basis == core::Basis::Package);
+    CHECK(compare.json);
+    CHECK(as<kiosk::CompareArguments>({"compare", "1", "2"}).basis == std::nullopt);
+    CHECK(as<kiosk::CompareArguments>({"compare", "1", "2", "--per", "same"}).basis == core::Basis::SameAmount);
+
+    const auto render = as<kiosk::RenderArguments>(
+        {"render", "pair", "--out",  "p.png",     "--left", "1",  "--right",     "2",   "--basis", "package",
+         "--page", "2",    "--size", "1920x1080", "--lang", "es", "--text-size", "200", "--theme", "plain"});
+    CHECK(render.screen == "pair");
+    CHECK(render.out == "p.png");
+    CHECK(render.left == "1");
+    CHECK(render.right == "2");
+    CHECK(render.basis == core::Basis::Package);
+    CHECK(render.page == 2);
+    CHECK(render.width == 1920);
+    CHECK(render.height == 1080);
+    CHECK(render.language == "es");
+    CHECK(render.text_percent == 200);
+    CHECK(render.theme == "plain");
+}
+
+TEST_CASE("arguments: what makes no sense is refused in one sentence that says where help is")
+{
+    struct Case {
+        std::string why;
+        std::vector<std::string> arguments;
+        std::string names;
+    };
+    const Case cases[] = {
+        {"an unknown command", {"bake"}, "bake"},
+        {"an unknown option", {"--louder"}, "--louder"},
+        {"load without a target", {"load", "a.csv"}, "--into"},
+        {"load without a sheet", {"load", "--into", "c.db"}, "SOURCE"},
+        {"compare with one code", {"compare", "1"}, "RIGHT"},
+        {"an unknown basis", {"compare", "1", "2", "--per", "dozen"}, "--per"},
+        {"decode without a picture", {"decode"}, "IMAGE"},
+        {"render without a file", {"render", "pair"}, "--out"},
+        {"a size of one number", {"render", "pair", "--out", "p", "--size", "1280"}, "1280"},
+        {"a size of words", {"--size", "largexsmall"}, "largexsmall"},
+        {"a size of nothing", {"--size", "0x0"}, "0x0"},
+        {"a size for giants", {"--size", "9999x9999"}, "9999x9999"},
+        {"a size with a sign", {"--size", "-800x600"}, "--size"},
+        {"a text size between", {"--text-size", "110"}, "110"},
+        {"page 0", {"render", "pair", "--out", "p", "--page", "0"}, "--page"},
+        {"an unknown theme", {"--theme", "neon"}, "neon"},
+        {"two commands", {"decode", "a.png", "--json"}, "--json"},
+    };
+    for (const auto& c : cases) {
+        CAPTURE(c.why);
+        const auto sentence = as<kiosk::Misused>(c.arguments).sentence;
+        CAPTURE(sentence);
+        CHECK(sentence.find(c.names) != std::string::npos);
+        CHECK(sentence.find("--help'") != std::string::npos);
+        CHECK(sentence.find('\n') == std::string::npos);
+    }
+}
+
+TEST_CASE("arguments: --help of the program and of each command, and --version")
+{
+    const auto text = [](const std::vector<std::string>& arguments) { return as<kiosk::Printed>(arguments).text; };
+    const auto all = text({"--help"});
+    for (const std::string command : {"load", "compare", "decode", "render"}) {
+        CAPTURE(command);
+        CHECK(all.find(command) != std::string::npos);
+        CHECK(text({command, "--help"}).find("Exit status") != std::string::npos);
+        CHECK(text({command, "--help"}).ends_with('\n'));
+    }
+    CHECK(text({"compare", "--help"}).find("--per") != std::string::npos);
+    CHECK(text({"--version"}).starts_with("pairstand "));
+}

@@ -1,0 +1,133 @@
+#include "kiosk/command/picture.h"
+#include "kiosk/command/reach.h"
+#include "kiosk/command/render.h"
+#include "kiosk/files/catalog_place.h"
+#include "kiosk/files/font_bytes.h"
+#include "kiosk/files/languages.h"
+#include "tests/support/temp_folder.h"
+#include "ui/screens/screens.h"
+
+#include <SDL_image.h>
+#include <doctest/doctest.h>
+
+#include <sstream>
+
+namespace {
+
+struct Station {
+    std::vector<ui::Language> languages = kiosk::read_languages(kiosk::data_folder());
+    kiosk::FontBytes fonts = kiosk::read_fonts();
+    kiosk::StationCatalog catalog{"", kiosk::data_folder(), [](const std::string&) { return std::nullopt; }};
+};
+
+int render(kiosk::RenderArguments arguments, std::string& err)
+{
+    std::ostringstream out;
+    std::ostringstream sentence;
+    const int status = kiosk::render(arguments, out, sentence);
+    err = sentence.str();
+    return status;
+}
+
+/// The two codes and a basis, drawn into a file in the folder.
+kiosk::RenderArguments pair_into(const test::TempFolder& folder)
+{
+    kiosk::RenderArguments arguments;
+    arguments.screen = "pair";
+    arguments.out = folder.file("pair.png");
+    return arguments;
+}
+
+} // namespace
+
+TEST_CASE("reach: every screen of the list, with the demo catalog, by scans and touches alone")
+{
+    Station station;
+    for (const auto& screen : ui::screens()) {
+        CAPTURE(std::string(screen.name));
+        kiosk::Session session(station.catalog.store(), station.languages);
+        CHECK(kiosk::reach(session, station.catalog.store(), {screen.id, "", "", core::Basis::Serving, 1}) ==
+              std::nullopt);
+        CHECK(session.state().screen == screen.id);
+    }
+}
+
+TEST_CASE("reach: basis and page are set as by touch")
+{
+    Station station;
+    kiosk::Session session(station.catalog.store(), station.languages);
+    REQUIRE(kiosk::reach(session, station.catalog.store(), {ui::ScreenId::Pair, "", "", core::Basis::Package, 2}) ==
+            std::nullopt);
+    CHECK(session.state().basis == core::Basis::Package);
+    CHECK(session.state().page == 1);
+}
+
+TEST_CASE("picture: the same state gives the same picture, and says what the screen says")
+{
+    Station station;
+    kiosk::Session session(station.catalog.store(), station.languages);
+    REQUIRE(kiosk::reach(session, station.catalog.store(), {ui::ScreenId::Pair, "", "", {}, 1}) == std::nullopt);
+    const kiosk::PictureLook look{ui::paper(), station.fonts.files(), 1280, 800};
+    ui::Notes notes;
+    const auto first = kiosk::draw_picture(session.state(), session.language(), look, &notes);
+    const auto second = kiosk::draw_picture(session.state(), session.language(), look);
+    CHECK(first.width == 1280);
+    CHECK(first.height == 800);
+    CHECK(first.rgba == second.rgba);
+    std::string words;
+    for (const auto& note : notes)
+        words += note.words + "\n";
+    for (const auto& side : session.state().sides)
+        CHECK(words.find(side->product.name) != std::string::npos);
+}
+
+TEST_CASE("render: writes a PNG of the size asked for")
+{
+    const test::TempFolder folder;
+    auto arguments = pair_into(folder);
+    arguments.width = 800;
+    arguments.height = 1280;
+    arguments.language = "es";
+    std::string err;
+    CHECK(render(arguments, err) == 0);
+    CHECK(err.empty());
+    SDL_Surface* picture = IMG_Load(arguments.out.c_str());
+    REQUIRE(picture != nullptr);
+    CHECK(picture->w == 800);
+    CHECK(picture->h == 1280);
+    SDL_FreeSurface(picture);
+}
+
+TEST_CASE("render: what cannot be drawn is refused with status 2 and one sentence that names it")
+{
+    const test::TempFolder folder;
+    struct Case {
+        std::string why;
+        void (*spoil)(kiosk::RenderArguments&);
+        std::string names;
+    };
+    const Case cases[] = {
+        {"no such screen", [](auto& a) { a.screen = "kitchen"; }, "kitchen"},
+        {"no such language", [](auto& a) { a.language = "tlh"; }, "tlh"},
+        {"a right number that the catalog does not have", [](auto& a) { a.left = "9520000000004"; }, "9520000000004"},
+        {"no number at all", [](auto& a) { a.right = "banana"; }, "banana"},
+        {"no such catalog", [](auto& a) { a.catalog = "/nowhere/c.db"; }, "/nowhere/c.db"},
+        {"no such folder", [](auto& a) { a.out = "/nowhere/p.png"; }, "/nowhere/p.png"},
+        {"one product for a screen that asks which",
+         [](auto& a) {
+             a.screen = "which_product";
+             a.left = "9520588008010";
+         },
+         "9520588008010"},
+    };
+    for (const auto& c : cases) {
+        CAPTURE(c.why);
+        auto arguments = pair_into(folder);
+        c.spoil(arguments);
+        std::string err;
+        CHECK(render(arguments, err) == 2);
+        CAPTURE(err);
+        CHECK(err.find(c.names) != std::string::npos);
+        CHECK(std::count(err.begin(), err.end(), '\n') == 1);
+    }
+}

@@ -1,0 +1,98 @@
+#include "catalog/load/load.h"
+#include "kiosk/files/catalog_place.h"
+#include "tests/support/temp_folder.h"
+
+#include <doctest/doctest.h>
+
+#include <map>
+
+namespace {
+
+using kiosk::catalog_place;
+using kiosk::StationCatalog;
+
+const std::filesystem::path config = std::filesystem::path(PAIRSTAND_SOURCE) / "config";
+
+kiosk::Environment environment(std::map<std::string, std::string> variables)
+{
+    return [variables = std::move(variables)](const std::string& name) -> std::optional<std::string> {
+        const auto found = variables.find(name);
+        return found == variables.end() ? std::nullopt : std::optional(found->second);
+    };
+}
+
+/// Puts the demo sheet into a catalog file.
+void load_demo(const std::filesystem::path& into)
+{
+    const auto report = catalog::load({(config / "demo" / "cedar_hollow.csv").string()}, into);
+    REQUIRE(report);
+    REQUIRE(report->taken > 0);
+}
+
+} // namespace
+
+TEST_CASE("catalog place: option, then variable, then the user's own, then the demo")
+{
+    const test::TempFolder home;
+    const auto own = std::filesystem::path(home.file("pairstand"));
+    const auto variables = environment({{"PAIRSTAND_CATALOG", "/from/variable"}, {"XDG_DATA_HOME", home.file("")}});
+    CHECK(catalog_place("/from/option", config, variables).path == "/from/option");
+    CHECK(catalog_place("", config, variables).path == "/from/variable");
+
+    const auto user = environment({{"XDG_DATA_HOME", home.file("")}});
+    CHECK(catalog_place("", config, user).demo);
+    std::filesystem::create_directory(own);
+    home.write("pairstand/catalog.db", "");
+    CHECK(catalog_place("", config, user).path == own / "catalog.db");
+    CHECK_FALSE(catalog_place("", config, user).demo);
+}
+
+TEST_CASE("catalog place: the user's data folder is ~/.local/share without XDG_DATA_HOME")
+{
+    const test::TempFolder home;
+    std::filesystem::create_directories(home.file(".local/share/pairstand"));
+    home.write(".local/share/pairstand/catalog.db", "");
+    CHECK(catalog_place("", config, environment({{"HOME", home.file("")}})).path ==
+          std::filesystem::path(home.file(".local/share/pairstand/catalog.db")));
+}
+
+TEST_CASE("catalog place: the demo is read whole")
+{
+    StationCatalog demo("", config, environment({}));
+    CHECK(demo.place().demo);
+    CHECK(demo.store().count() >= 80);
+    CHECK(demo.look_again() == StationCatalog::News::None);
+}
+
+TEST_CASE("catalog place: what cannot be opened is said in one sentence that helps")
+{
+    CHECK_THROWS_WITH_AS(StationCatalog("/nowhere/catalog.db", config, environment({})),
+                         doctest::Contains("pairstand load SHEET --into /nowhere/catalog.db"), std::runtime_error);
+}
+
+TEST_CASE("station catalog: follows a catalog that is put in place of the demo, and keeps serving past a broken one")
+{
+    const test::TempFolder home;
+    StationCatalog station("", config, environment({{"XDG_DATA_HOME", home.file("")}}));
+    REQUIRE(station.place().demo);
+    const auto* const store = &station.store();
+
+    std::filesystem::create_directory(home.file("pairstand"));
+    const auto own = home.file("pairstand/catalog.db");
+    load_demo(own);
+    CHECK(station.look_again() == StationCatalog::News::Another);
+    CHECK_FALSE(station.place().demo);
+    CHECK(&station.store() == store); // whoever holds it goes on
+    CHECK(station.look_again() == StationCatalog::News::None);
+
+    const auto count = station.store().count();
+    std::filesystem::remove(own);
+    home.write("pairstand/catalog.db", "this is no catalog");
+    CHECK(station.look_again() == StationCatalog::News::Broken);
+    CHECK(station.look_again() == StationCatalog::News::None); // said once
+    CHECK(station.store().count() == count);
+
+    std::filesystem::remove(own);
+    load_demo(own);
+    CHECK(station.look_again() == StationCatalog::News::Another);
+}
