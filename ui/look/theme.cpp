@@ -13,14 +13,14 @@ constexpr Theme paper_theme{rgb(0xFAF7F0),
                             rgb(0x454A52),
                             rgb(0x7A808A),
                             {rgb(0x0A4A6E), rgb(0xE1EDF4)},
-                            {rgb(0x6B2158), rgb(0xF4E6EF)}};
+                            {rgb(0x641C48), rgb(0xF4E6EF)}};
 
 constexpr Theme night_theme{rgb(0x15181C),
                             rgb(0xF5F2EA),
                             rgb(0xC4C7CC),
                             rgb(0x7F868F),
-                            {rgb(0x9CCBEA), rgb(0x1D2A33)},
-                            {rgb(0xE7B2D6), rgb(0x2F2030)}};
+                            {rgb(0x8CC6F0), rgb(0x1D2A33)},
+                            {rgb(0xE9B0CE), rgb(0x2F2030)}};
 
 constexpr Theme plain_theme{rgb(0xFFFFFF),
                             rgb(0x000000),

@@ -37,18 +37,19 @@ std::vector<Item> items_of(const Ui& ui, const State& state, const Paging& pagin
                      button_width(ui, state.other_language, Style::Bar), 0, 0});
     items.push_back(button_item(ui, TextId::button_text_size, NextTextSize{}, true));
     items.push_back(button_item(ui, TextId::button_by_name, ChooseByName{}, state.screen != ScreenId::PickAisle));
-    if (state.can_take_back && !held)
-        items.push_back(button_item(ui, TextId::button_take_back, TakeBack{}, true));
-    else
-        items.push_back(button_item(ui, TextId::button_start_over, StartOver{}, held || !home));
+    Item take_back = button_item(ui, TextId::button_take_back, TakeBack{}, true);
+    Item start_over = button_item(ui, TextId::button_start_over, StartOver{}, held || !home);
+    take_back.width = start_over.width = std::max(take_back.width, start_over.width); // they stand in one place
+    items.push_back(state.can_take_back && !held ? take_back : start_over);
     items.push_back(button_item(ui, TextId::button_back, GoBack{}, !home));
-    if (paging.pages > 1) {
-        items.push_back(button_item(ui, TextId::button_page_before, TurnPage{-1}, paging.page > 0));
-        const std::string page = ui.language.fill(
-            TextId::page_of, {{"n", std::to_string(paging.page + 1)}, {"all", std::to_string(paging.pages)}});
-        items.push_back({page, std::nullopt, std::nullopt, true, text_width(ui, page, Style::Bar), 0, 0});
-        items.push_back(button_item(ui, TextId::button_page_next, TurnPage{1}, paging.page + 1 < paging.pages));
-    }
+    const bool several = paging.pages > 1;
+    items.push_back(button_item(ui, TextId::button_page_before, TurnPage{-1}, several && paging.page > 0));
+    const std::string page = ui.language.fill(
+        TextId::page_of, {{"n", std::to_string(paging.page + 1)}, {"all", std::to_string(paging.pages)}});
+    // Figures are equally wide: the room for two and two of them holds every count of pages.
+    const std::string widest = ui.language.fill(TextId::page_of, {{"n", "00"}, {"all", "00"}});
+    items.push_back({page, std::nullopt, std::nullopt, several, text_width(ui, widest, Style::Bar), 0, 0});
+    items.push_back(button_item(ui, TextId::button_page_next, TurnPage{1}, several && paging.page + 1 < paging.pages));
     return items;
 }
 
@@ -71,7 +72,7 @@ int lay_out(const Ui& ui, std::vector<Item>& items, float width)
     float group = -gap;
     for (std::size_t i = own; i < items.size(); ++i)
         group += items[i].width + gap;
-    if (items.size() > own && x + group > width)
+    if (x + group > width)
         ++row;
     x = width - group;
     for (std::size_t i = own; i < items.size(); ++i) {
@@ -94,7 +95,7 @@ Frame frame_of(const Ui& ui, const State& state)
     const auto& sizes = ui.look.sizes;
     Area rest{{0, 0}, {sizes.width, sizes.height}};
     rest = rest.inset(sizes.margin, sizes.margin * 0.75F);
-    auto items = items_of(ui, state, Paging{10, 0}); // room is kept for page buttons, so that they push nothing about
+    auto items = items_of(ui, state, Paging{}); // room is kept for all of them, so that none pushes others about
     const int rows = lay_out(ui, items, rest.width());
     const float height = bar_height(ui);
     Frame frame;
@@ -125,8 +126,7 @@ void close_frame(const Ui& ui, const State& state, const Frame& frame, const Pag
         area.high = {area.low.x + item.width, area.low.y + height};
         if (!item.action) {
             area.low.y += (height - line_height(ui, Style::Bar)) / 2;
-            area.high.x += 1;
-            text(ui, item.words, Style::Bar, area);
+            text(ui, item.words, Style::Bar, area, Align::Centre);
         } else if (button(ui, item.words, item.id, area, {Style::Bar, false, false, Align::Centre}))
             asked.push_back(*item.action);
     }

@@ -43,12 +43,26 @@ float padding(const Ui& ui)
     return ui.look.sizes.unit;
 }
 
+/// The room for an amount: words without a percent take the percent's room too, where rows are not aligned anyway.
+float amount_width(const Ui& ui, const RowWords& row, const FigureWords& words, const TableWidths& widths)
+{
+    const bool alone =
+        widths.form == RowForm::Tall && words.percent.empty() && style_of(row, words) == Style::QuietNote;
+    return widths.amount + (alone ? 1.5F * ui.look.sizes.unit + widths.percent : 0);
+}
+
 float figure_height(const Ui& ui, const RowWords& row, const TableWidths& widths)
 {
     if (row.nutrient == core::Nutrient::Calories)
         return line_height(ui, Style::Figure);
-    return std::max(text_height(ui, row.left.amount, style_of(row, row.left), widths.amount),
-                    text_height(ui, row.right.amount, style_of(row, row.right), widths.amount));
+    float height = 0;
+    for (const auto* words : {&row.left, &row.right}) {
+        height = std::max(height,
+                          text_height(ui, words->amount, style_of(row, *words), amount_width(ui, row, *words, widths)));
+        if (!words->percent.empty())
+            height = std::max(height, line_height(ui, Style::Text));
+    }
+    return height;
 }
 
 float row_height(const Ui& ui, const RowWords& row, const TableWidths& widths)
@@ -76,7 +90,7 @@ void centred(const Ui& ui, const std::string& words, Style style, Area area, Ali
 void figure(const Ui& ui, Side side, const RowWords& row, Area area, const TableWidths& widths)
 {
     const auto& words = side == Side::Left ? row.left : row.right;
-    Area amount = area.cut_left(mark_room(ui) + widths.amount);
+    Area amount = area.cut_left(mark_room(ui) + amount_width(ui, row, words, widths));
     if (row.nutrient == core::Nutrient::Calories)
         amount.low.x -= std::max(0.0F, text_width(ui, words.amount, style_of(row, words)) - widths.amount);
     const float letters = std::min(text_width(ui, words.amount, style_of(row, words)), amount.width() - mark_room(ui));
@@ -171,21 +185,39 @@ std::optional<TextId> heading_of(const RowWords& row)
     return TextId::heading_other;
 }
 
-void draw_heading(const Ui& ui, TextId id, Area area, const TableWidths& widths)
+/// Where the rows below a heading have their lines.
+Area scale_area(const Ui& ui, Area area, const TableWidths& widths)
 {
-    area.low.y = area.high.y - line_height(ui, Style::Strong);
-    text(ui, ui.language.text(id), Style::Strong, area, Align::Left, Role::Heading);
-    Area scale = area;
-    if (widths.form == RowForm::Wide) {
-        scale.cut_left(widths.name + side_width(ui, widths));
-        scale.cut_right(widths.finding + widths.gap + side_width(ui, widths));
-        scale = scale.inset(widths.gap, 0);
-    } else if (widths.form == RowForm::TwoLines)
-        scale = Area{area.low, area.high}.inset(side_width(ui, widths) + widths.gap, 0);
-    else
+    if (widths.form == RowForm::TwoLines)
+        return area.inset(side_width(ui, widths) + widths.gap, 0);
+    area.cut_left(widths.name + side_width(ui, widths));
+    area.cut_right(widths.finding + widths.gap + side_width(ui, widths));
+    return area.inset(widths.gap, 0);
+}
+
+/// Whether the scale needs a line of its own because the heading reaches into it.
+bool scale_below(const Ui& ui, const std::string& heading, const TableWidths& widths)
+{
+    if (widths.form == RowForm::Tall)
+        return false;
+    const Area scale = scale_area(ui, {{0, 0}, {widths.table, 0}}, widths);
+    return text_width(ui, heading, Style::Strong) + ui.look.sizes.unit > line_5_20_scale_begin(ui, scale);
+}
+
+float heading_height(const Ui& ui, const std::string& heading, const TableWidths& widths)
+{
+    return line_height(ui, Style::Strong) + ui.look.sizes.unit +
+           (scale_below(ui, heading, widths) ? line_height(ui, Style::Note) : 0);
+}
+
+void draw_heading(const Ui& ui, const std::string& heading, Area area, const TableWidths& widths)
+{
+    area.cut_top(ui.look.sizes.unit);
+    text(ui, heading, Style::Strong, area, Align::Left, Role::Heading);
+    if (widths.form == RowForm::Tall)
         return; // every line is then as wide as the page, and the words take the room
-    scale.low.y += line_height(ui, Style::Strong) - line_height(ui, Style::Note);
-    line_5_20_scale(ui, scale);
+    area.low.y = area.high.y - line_height(ui, Style::Note);
+    line_5_20_scale(ui, scale_area(ui, area, widths));
 }
 
 struct Wanted {
@@ -267,9 +299,10 @@ std::vector<Block> table_blocks(const Ui& ui, const std::vector<RowWords>& rows,
     for (const auto& row : rows) {
         const auto own = heading_of(row);
         if (own && own != heading)
-            blocks.push_back({line_height(ui, Style::Strong) + ui.look.sizes.unit,
-                              [&ui, id = *own, widths](const Area& area) { draw_heading(ui, id, area, widths); }, true,
-                              ui.look.sizes.unit});
+            blocks.push_back(
+                {heading_height(ui, ui.language.text(*own), widths),
+                 [&ui, id = *own, widths](const Area& area) { draw_heading(ui, ui.language.text(id), area, widths); },
+                 true, ui.look.sizes.unit});
         heading = own;
         blocks.push_back({row_height(ui, row, widths),
                           [&ui, &row, widths](const Area& area) { draw_row(ui, row, area, widths); }, false, 0});

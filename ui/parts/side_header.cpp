@@ -4,6 +4,7 @@
 #include "ui/widgets/pattern.h"
 #include "ui/widgets/text.h"
 
+#include <algorithm>
 #include <cmath>
 #include <string>
 
@@ -105,14 +106,23 @@ float head_height(const Ui& ui, const State& state, Side side, float width, Head
     const auto& words = state.pair->sides[index_of(side)];
     const float inner = width - strip_width(ui) - 4 * ui.look.sizes.unit;
     const float height = 2 * head_padding(ui);
-    if (size == HeadSize::Short)
-        return height + text_height(ui, words.name, Style::Strong, inner - mark_room(ui));
+    if (size == HeadSize::Short) // all of it is touched
+        return std::max(height + text_height(ui, words.name, Style::Strong, inner - mark_room(ui)),
+                        ui.look.sizes.target);
     const float beside = beside_keep(ui, state, inner);
     const float below = beside < inner ? 0 : ui.look.sizes.target + ui.look.sizes.unit;
     const float top = place_height(ui, words, beside - mark_room(ui)) +
                       text_height(ui, words.name, name_style(ui, state, beside), beside);
     return height + below + std::max(top, beside < inner ? ui.look.sizes.target : 0) +
            text_height(ui, servings_and_net(ui, words, inner), Style::Note, inner);
+}
+
+/// Short heads stand one below the other where a word of a name is wider than half of the screen.
+bool stacked(const Ui& ui, const State& state, float width, HeadSize size)
+{
+    const float inner = column_width(ui, width) - strip_width(ui) - 4 * ui.look.sizes.unit - mark_room(ui);
+    const auto too_wide = [&](const SideWords& side) { return widest_word(ui, side.name, Style::Strong) > inner; };
+    return size == HeadSize::Short && std::ranges::any_of(state.pair->sides, too_wide);
 }
 
 void keep_button(const Ui& ui, const State& state, Side side, const Area& area, Actions& asked)
@@ -124,13 +134,11 @@ void keep_button(const Ui& ui, const State& state, Side side, const Area& area, 
         asked.push_back(ToggleKeep{side});
 }
 
-/// The name, touchable; underlined while it is what changed last.
-float name_line(const Ui& ui, const State& state, Side side, const std::string& name, Style style, const Area& area,
-                Actions& asked)
+/// The name, underlined while it is what changed last, and the area around it that opens its label.
+void name_line(const Ui& ui, const State& state, Side side, Style style, const Area& area, const Area& touch,
+               Actions& asked)
 {
-    const float height = text_height(ui, name, style, area.width());
-    const Area touch{area.low, {area.high.x, area.low.y + height}};
-    text(ui, name, style, touch, Align::Left, Role::Heading);
+    text(ui, state.pair->sides[index_of(side)].name, style, area, Align::Left, Role::Heading);
     const Note drawn = ui.notes.back();
     if (button(ui, ui.language.text(TextId::button_open_label), TextId::button_open_label, touch,
                {style, false, true, Align::Left}))
@@ -139,7 +147,6 @@ float name_line(const Ui& ui, const State& state, Side side, const std::string& 
         const float y = drawn.high.y - ui.look.sizes.line;
         canvas().AddLine({drawn.low.x, y}, {drawn.high.x, y}, ui.look.theme.ink, 2 * ui.look.sizes.line);
     }
-    return height;
 }
 
 void head(const Ui& ui, const State& state, Side side, const Area& area, HeadSize size, Actions& asked)
@@ -154,8 +161,11 @@ void head(const Ui& ui, const State& state, Side side, const Area& area, HeadSiz
     const float radius = 0.32F * mark_room(ui);
     if (size == HeadSize::Short) {
         Area mark_area = rest.cut_left(mark_room(ui));
+        const float spare = rest.height() - text_height(ui, words.name, Style::Strong, rest.width());
+        rest.low.y += std::max(0.0F, std::floor(spare / 2));
+        mark_area.low.y = rest.low.y;
         mark(ui, side, {mark_area.low.x + radius, mark_area.low.y + line_height(ui, Style::Strong) / 2}, radius);
-        name_line(ui, state, side, words.name, Style::Strong, rest, asked);
+        name_line(ui, state, side, Style::Strong, rest, area, asked);
         return;
     }
     const float beside = beside_keep(ui, state, rest.width());
@@ -167,11 +177,12 @@ void head(const Ui& ui, const State& state, Side side, const Area& area, HeadSiz
     Area keep = keep_beside ? top.cut_right(keep_width(ui)) : rest.cut_bottom(sizes.target);
     top.high.x = top.low.x + beside;
     keep.high.x = keep.low.x + keep_width(ui);
+    const Area touch = top;
     Area first = top.cut_top(place);
     mark(ui, side, {first.low.x + radius, first.low.y + line_height(ui, Style::Note) / 2}, radius);
     first.cut_left(mark_room(ui));
     text_in(ui, place_line(words), Style::Note, first, Align::Left, Role::Text, colours.hue);
-    name_line(ui, state, side, words.name, style, top, asked);
+    name_line(ui, state, side, style, top, touch, asked);
     keep_button(ui, state, side, keep.cut_top(sizes.target), asked);
     text(ui, servings_and_net(ui, words, rest.width()), Style::Note, rest);
 }
@@ -187,34 +198,66 @@ float rest_of_head(const Ui& ui, const State& state, Side side, float width)
     return height;
 }
 
+/// As with the short heads: one below the other where a word is wider than half of the screen.
+bool rests_stacked(const Ui& ui, const State& state, float width)
+{
+    const float inner = column_width(ui, width) - 2 * ui.look.sizes.unit;
+    const auto too_wide = [&](const SideWords& side) {
+        return std::max(widest_word(ui, place_line(side), Style::Note) + mark_room(ui),
+                        widest_word(ui, side.servings + " " + side.net, Style::Note)) > inner;
+    };
+    return std::ranges::any_of(state.pair->sides, too_wide);
+}
+
 } // namespace
 
 float heads_height(const Ui& ui, const State& state, float width, HeadSize size)
 {
+    if (stacked(ui, state, width, size))
+        return head_height(ui, state, Side::Left, width, size) + ui.look.sizes.unit +
+               head_height(ui, state, Side::Right, width, size);
     const float half = column_width(ui, width);
     return std::max(head_height(ui, state, Side::Left, half, size), head_height(ui, state, Side::Right, half, size));
 }
 
 void heads(const Ui& ui, const State& state, const Area& area, HeadSize size, Actions& asked)
 {
+    const bool one_below_the_other = stacked(ui, state, area.width(), size);
+    Area rest = area;
     for (const Side side : {Side::Left, Side::Right}) {
+        Area place = column(ui, area, side);
+        if (one_below_the_other) {
+            place = rest.cut_top(head_height(ui, state, side, area.width(), size));
+            rest.cut_top(ui.look.sizes.unit);
+        }
         ImGui::PushID(static_cast<int>(index_of(side)));
-        head(ui, state, side, column(ui, area, side), size, asked);
+        head(ui, state, side, place, size, asked);
         ImGui::PopID();
     }
 }
 
 float head_rest_height(const Ui& ui, const State& state, float width)
 {
+    if (rests_stacked(ui, state, width)) {
+        const float whole = width - 2 * ui.look.sizes.unit;
+        return rest_of_head(ui, state, Side::Left, whole) + ui.look.sizes.unit +
+               rest_of_head(ui, state, Side::Right, whole);
+    }
     const float half = column_width(ui, width) - 2 * ui.look.sizes.unit;
     return std::max(rest_of_head(ui, state, Side::Left, half), rest_of_head(ui, state, Side::Right, half));
 }
 
 void head_rest(const Ui& ui, const State& state, const Area& area)
 {
+    const bool one_below_the_other = rests_stacked(ui, state, area.width());
+    Area left_over = area.inset(ui.look.sizes.unit, 0);
     for (const Side side : {Side::Left, Side::Right}) {
         const auto& words = state.pair->sides[index_of(side)];
         Area rest = column(ui, area, side).inset(ui.look.sizes.unit, 0);
+        if (one_below_the_other) {
+            rest = left_over.cut_top(rest_of_head(ui, state, side, left_over.width()));
+            left_over.cut_top(ui.look.sizes.unit);
+        }
         Area first = rest.cut_top(text_height(ui, place_line(words), Style::Note, rest.width() - mark_room(ui)));
         const float radius = 0.32F * mark_room(ui);
         mark(ui, side, {first.low.x + radius, first.low.y + line_height(ui, Style::Note) / 2}, radius);

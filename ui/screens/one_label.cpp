@@ -27,12 +27,14 @@ Block lead(const Ui& ui, const LabelPiece& piece, float width)
     const float name_width = beside ? width - amount - gap : width;
     const float name_height = text_height(ui, piece.name, Style::Text, name_width);
     const float amount_height = text_height(ui, piece.amount, Style::Name, beside ? amount : width);
-    const float height = beside ? std::max(name_height, amount_height) : name_height + amount_height;
+    // The name sits lower, so that both stand on one line.
+    const float lower = beside ? (line_height(ui, Style::Name) - line_height(ui, Style::Text)) * 0.7F : 0;
+    const float height = beside ? std::max(name_height + lower, amount_height) : name_height + amount_height;
     return {height,
-            [&ui, &piece, beside, name_width, name_height, amount](Area area) {
+            [&ui, &piece, beside, name_width, name_height, amount, lower](Area area) {
                 Area name = beside ? area.cut_left(name_width) : area.cut_top(name_height);
                 if (beside) {
-                    name.low.y += std::max(0.0F, (line_height(ui, Style::Name) - line_height(ui, Style::Text)) * 0.7F);
+                    name.low.y += lower;
                     text(ui, piece.name, Style::Text, name);
                     text(ui, piece.amount, Style::Name, area.cut_right(amount), Align::Right, Role::Figure);
                 } else {
@@ -44,7 +46,8 @@ Block lead(const Ui& ui, const LabelPiece& piece, float width)
 }
 
 struct FigureWidths {
-    bool one_line = false;
+    bool one_line = false; ///< name, amount, line and reading beside each other
+    bool stacked = false;  ///< the amount below the name
     float name = 0;
     float amount = 0;
     float reading = 0;
@@ -65,20 +68,31 @@ FigureWidths figure_widths(const Ui& ui, const LabelWords& label, float width)
     const float line = width - widths.name - widths.amount - reading - 3 * gap;
     widths.one_line = line >= 30 * ui.look.sizes.unit;
     widths.reading = reading;
-    if (!widths.one_line) {
-        widths.amount = std::min(widths.amount, width * 0.5F);
-        widths.name = width - widths.amount - gap;
-    }
+    return widths;
+}
+
+/// Where letters are too large for one line: the amount beside the name, or below it where the name needs all the room.
+FigureWidths widths_for(const Ui& ui, const LabelPiece& piece, float width)
+{
+    const float gap = 2 * ui.look.sizes.unit;
+    FigureWidths widths;
+    widths.amount = text_width(ui, piece.amount, Style::Strong);
+    widths.stacked = widest_word(ui, piece.name, Style::Text) + gap + widths.amount > width;
+    if (widths.stacked)
+        widths.amount = width;
+    widths.name = widths.stacked ? width : width - gap - widths.amount;
     return widths;
 }
 
 /// A nutrient: name, amount, where its percent stands, and the reading as a sentence.
-Block figure(const Ui& ui, const LabelPiece& piece, const FigureWidths& widths, Side side, float width)
+Block figure(const Ui& ui, const LabelPiece& piece, const FigureWidths& of_all, Side side, float width)
 {
+    const FigureWidths widths = of_all.one_line ? of_all : widths_for(ui, piece, width);
     const float gap = 2 * ui.look.sizes.unit;
     const float name = text_height(ui, piece.name, Style::Text, widths.name);
     const float amount = text_height(ui, piece.amount, Style::Strong, widths.amount);
-    const float first = std::max({name, amount, widths.one_line ? line_5_20_height(ui) : 0.0F});
+    const float first =
+        widths.stacked ? name + amount : std::max({name, amount, widths.one_line ? line_5_20_height(ui) : 0.0F});
     const float reading = text_height(ui, piece.reading, Style::Text, width);
     const bool has_line = piece.percent_value.has_value();
     const float line = has_line && !widths.one_line ? line_5_20_height(ui) : 0;
@@ -92,11 +106,15 @@ Block figure(const Ui& ui, const LabelPiece& piece, const FigureWidths& widths, 
             const Area whole = row;
             const float middle = std::floor((first - line_height(ui, Style::Text)) / 2);
             Area words = row.cut_left(widths.name);
-            words.low.y += std::max(0.0F, name > line_height(ui, Style::Text) ? 0.0F : middle);
+            if (name <= line_height(ui, Style::Text) && !widths.stacked)
+                words.low.y += std::max(0.0F, middle);
             text(ui, piece.name, Style::Text, words);
             Area number = widths.one_line ? (row.cut_left(gap), row.cut_left(widths.amount))
                                           : Area{{whole.high.x - widths.amount, whole.low.y}, whole.high};
-            number.low.y += std::max(0.0F, amount > line_height(ui, Style::Strong) ? 0.0F : middle);
+            if (widths.stacked)
+                number.low.y += name;
+            else if (amount <= line_height(ui, Style::Strong))
+                number.low.y += std::max(0.0F, middle);
             text(ui, piece.amount, Style::Strong, number, Align::Right, Role::Figure);
             const auto percent = piece.percent_value;
             if (widths.one_line) {
@@ -124,8 +142,28 @@ Block plain(const Ui& ui, const LabelPiece& piece, Style style, float width, flo
             with_next, gap};
 }
 
-std::vector<Block> blocks_of(const Ui& ui, const LabelWords& label, Side side, float width)
+/// A sentence; a long one, such as a list of ingredients under large letters, in pieces that may part at a page's end.
+void add_sentence(const Ui& ui, const LabelPiece& piece, const Area& page, std::vector<Block>& blocks)
 {
+    const float width = page.width();
+    const float height = text_height(ui, piece.name, Style::Note, width);
+    if (height <= page.height() / 2) {
+        blocks.push_back(plain(ui, piece, Style::Note, width, ui.look.sizes.unit, false));
+        return;
+    }
+    const float on_half_a_page = page.height() / 2 / line_height(ui, Style::Note);
+    const auto most = static_cast<std::size_t>(std::clamp(on_half_a_page, 1.0F, 4.0F));
+    float gap = ui.look.sizes.unit;
+    for (const auto words : pieces_of_lines(ui, piece.name, Style::Note, width, most)) {
+        blocks.push_back({text_height(ui, words, Style::Note, width),
+                          [&ui, words](const Area& area) { text(ui, words, Style::Note, area); }, false, gap});
+        gap = 0;
+    }
+}
+
+std::vector<Block> blocks_of(const Ui& ui, const LabelWords& label, Side side, const Area& page)
+{
+    const float width = page.width();
     const FigureWidths widths = figure_widths(ui, label, width);
     std::vector<Block> blocks;
     for (const auto& piece : label.pieces) {
@@ -140,7 +178,7 @@ std::vector<Block> blocks_of(const Ui& ui, const LabelWords& label, Side side, f
             blocks.push_back(figure(ui, piece, widths, side, width));
             break;
         case Kind::Sentence:
-            blocks.push_back(plain(ui, piece, Style::Note, width, ui.look.sizes.unit, false));
+            add_sentence(ui, piece, page, blocks);
             break;
         }
     }
@@ -180,7 +218,7 @@ void one_label_screen(const Ui& ui, const State& state, Actions& asked)
     title(ui, state, rest.cut_top(title(ui, state, rest, true)), false);
     rest.cut_top(sizes.unit);
     const float width = rest.width();
-    auto blocks = blocks_of(ui, *state.label, state.label_side, width);
+    auto blocks = blocks_of(ui, *state.label, state.label_side, rest);
     if (state.pair) {
         const auto& words = ui.language.text(TextId::button_compare);
         const float wide = std::min(width, button_width(ui, words, Style::Text));

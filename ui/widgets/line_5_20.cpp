@@ -22,10 +22,10 @@ float radius_of(const Ui& ui)
     return 1.15F * ui.look.sizes.unit;
 }
 
-/// The line itself lies inside its area, so that marks at its ends stay inside too.
+/// The line itself lies inside its area, so that a mark at its end, and the arrow beside it, stay inside too.
 Area track_of(const Ui& ui, const Area& area)
 {
-    return area.inset(2 * ui.look.sizes.unit, 0);
+    return area.inset(3 * ui.look.sizes.unit, 0);
 }
 
 void draw_mark(const Ui& ui, Side side, const Area& track, float y, int percent)
@@ -76,13 +76,23 @@ void line_5_20(const Ui& ui, const Area& area, std::optional<int> left, std::opt
         draw_mark(ui, Side::Right, track, y, *right);
 }
 
+float line_5_20_scale_begin(const Ui& ui, const Area& area)
+{
+    const Area track = track_of(ui, area);
+    return track.low.x + 0.25F * track.width() - text_width(ui, "5%", Style::QuietNote) / 2;
+}
+
 void line_5_20_scale(const Ui& ui, const Area& area)
 {
     const Area track = track_of(ui, area);
     const std::pair<const char*, float> figures[] = {{"5%", 0.25F}, {"20%", 0.625F}, {"100%", 1.0F}};
+    float free_from = area.low.x;
     for (const auto& [words, at] : figures) {
         const float width = text_width(ui, words, Style::QuietNote);
         const float x = std::min(track.low.x + at * track.width() - width / 2, area.high.x - width);
+        if (x < free_from) // a short line under large letters: 5 and 20 matter most
+            continue;
+        free_from = x + width + ui.look.sizes.unit;
         text(ui, words, Style::QuietNote, {{x, area.low.y}, {x + width + 1, area.high.y}}, Align::Left, Role::Figure);
     }
 }

@@ -19,7 +19,11 @@ void line_5_20(const Ui& ui, const Area& area, std::optional<int> left, std::opt
 /// The height that the line wants.
 [[nodiscard]] float line_5_20_height(const Ui& ui);
 
-/// The figures 5, 20 and 100 (and the percent sign) over the ends of the three parts, for the head of a table.
+/// The figures 5, 20 and 100 (and the percent sign) over the ends of the three parts, for the head of a table; 100 is
+/// left out where it would stand too close to 20.
 void line_5_20_scale(const Ui& ui, const Area& area);
+
+/// Where the first figure of that scale begins: what stands left of it must end before.
+[[nodiscard]] float line_5_20_scale_begin(const Ui& ui, const Area& area);
 
 } // namespace ui

@@ -2,7 +2,6 @@
 
 #include <cfloat>
 #include <cmath>
-#include <vector>
 
 namespace ui {
 namespace {
@@ -52,7 +51,8 @@ std::vector<std::string_view> lines_of(const ImFont& font, std::string_view word
     while (at < words.size()) {
         const auto stop = words.find_first_of(" \n", at);
         const std::size_t word_end = stop == std::string_view::npos ? words.size() : stop;
-        if (width_of(font, words.substr(start, word_end - start)) > width && fits > start) {
+        // Half a pixel more: widths are whole pixels, and an area's is the difference of two places that need not be.
+        if (width_of(font, words.substr(start, word_end - start)) > width + 0.5F && fits > start) {
             push(good > start ? good : fits);
             continue;
         }
@@ -151,6 +151,19 @@ float text_height(const Ui& ui, std::string_view words, Style style, float width
 {
     const ImFont& font = *font_of(ui, style);
     return static_cast<float>(lines_of(font, words, width).size()) * font.FontSize;
+}
+
+std::vector<std::string_view> pieces_of_lines(const Ui& ui, std::string_view words, Style style, float width,
+                                              std::size_t most_lines)
+{
+    const auto lines = lines_of(*font_of(ui, style), words, width);
+    std::vector<std::string_view> pieces;
+    for (std::size_t first = 0; first < lines.size(); first += most_lines) {
+        const auto& last = lines[std::min(first + most_lines, lines.size()) - 1];
+        const char* start = lines[first].data();
+        pieces.emplace_back(start, static_cast<std::size_t>(last.data() + last.size() - start));
+    }
+    return pieces;
 }
 
 float text(const Ui& ui, std::string_view words, Style style, const Area& area, Align align, Role role)

@@ -4,7 +4,9 @@
 #include "ui/look/grid.h"
 #include "ui/ui.h"
 
+#include <cstddef>
 #include <string_view>
+#include <vector>
 
 namespace ui {
 
@@ -28,6 +30,10 @@ enum class Align { Left, Centre, Right };
 
 /// One line's height.
 [[nodiscard]] float line_height(const Ui& ui, Style style);
+
+/// The words in pieces of at most that many lines, for what may be longer than a page. They point into `words`.
+[[nodiscard]] std::vector<std::string_view> pieces_of_lines(const Ui& ui, std::string_view words, Style style,
+                                                            float width, std::size_t most_lines);
 
 /// Draws words from the top of the area and notes them. Returns the height used.
 float text(const Ui& ui, std::string_view words, Style style, const Area& area, Align align = Align::Left,

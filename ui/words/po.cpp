@@ -71,6 +71,13 @@ bool is_text(std::string_view bytes)
     return true;
 }
 
+/// msgfmt insists on it: a translation that begins or ends a line where its key does not is taken for a slip.
+bool same_line_ends(const PoMessage& message)
+{
+    return message.id.starts_with('\n') == message.text.starts_with('\n') &&
+           message.id.ends_with('\n') == message.text.ends_with('\n');
+}
+
 class PoReader {
 public:
     explicit PoReader(std::string_view source) : source_(source) {}
@@ -110,6 +117,8 @@ private:
         if (part_ == Part::Text) {
             if (!ids_.insert(message_.id).second)
                 fail(message_.line, message_.id, "each msgid once");
+            if (!fuzzy_ && !message_.text.empty() && !message_.id.empty() && !same_line_ends(message_))
+                fail(message_.line, message_.id, "a line end at the same ends of msgid and msgstr");
             message_ = {};
             fuzzy_ = false;
             part_ = Part::None;
