@@ -209,6 +209,28 @@ TEST_CASE("store: a copy holds the same, and its maker stays as it was")
     CHECK_THROWS_AS(store.copy_to(folder.file("copy")), std::runtime_error);
 }
 
+// The writer is gone with half its pages in the file; what they were before stands in the journal beside it.
+TEST_CASE("store: who serves after a writer was cut off sees the catalog as it was before")
+{
+    const test::TempFolder folder;
+    const auto path = catalog_with(folder, 500);
+    const auto whole = test::bytes_of(path);
+    const auto child = ::fork();
+    if (child == 0) {
+        SQLite::Database database(path, SQLite::OPEN_READWRITE);
+        database.exec("PRAGMA cache_size = 5"); // so that pages are written long before the end
+        database.exec("BEGIN; UPDATE product SET note = hex(randomblob(500)), name = 'half written'");
+        ::_exit(0);
+    }
+    ::waitpid(child, nullptr, 0);
+    REQUIRE(std::filesystem::exists(path + "-journal"));
+    REQUIRE(test::bytes_of(path) != whole);
+    const auto store = Store::open(path, Mode::ReadOnly);
+    REQUIRE(store);
+    CHECK(store->find(test::gtin(500)) == test::products(500).back());
+    CHECK(test::bytes_of(path) == whole);
+}
+
 // What put has returned for is told by a byte through a pipe; then the process is killed in the middle of its work.
 TEST_CASE("store: killed at any time, it has all that was acknowledged")
 {
