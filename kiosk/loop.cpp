@@ -147,9 +147,15 @@ void Loop::follow_catalog()
     const auto news = parts_.catalog.look_again();
     if (news == StationCatalog::News::None)
         return;
-    if (news == StationCatalog::News::Another)
-        parts_.session.use(parts_.catalog.store());
-    else
+    if (news == StationCatalog::News::Another) {
+        try {
+            parts_.session.use(parts_.catalog.store());
+        } catch (const std::runtime_error& broken) { // good a moment ago, and broken under us
+            if (parts_.complain)
+                parts_.complain(broken.what());
+            parts_.session.say_catalog_broken();
+        }
+    } else
         parts_.session.say_catalog_broken();
     frames_due_ = frames_to_settle;
 }

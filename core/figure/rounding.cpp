@@ -64,21 +64,23 @@ std::optional<Raw> behind(const RoundingRule& rule, std::int64_t printed, bool l
 
 /// What may print as 0 or be left out of a vitamin or mineral: below 2 percent of the adult RDI, 21 CFR
 /// 101.9(c)(8)(iii).
-std::int64_t two_percent(Nutrient nutrient)
+std::int64_t two_percent(Nutrient nutrient, Panel panel)
 {
-    const auto rdi = daily_value(nutrient, Panel::Of2016, Audience::Adult);
+    auto rdi = daily_value(nutrient, panel, Audience::Adult);
+    if (!rdi) // in IU before 2016
+        rdi = daily_value(nutrient, Panel::Of2016, Audience::Adult);
     return rdi ? rdi->nano() / 50 : 0;
 }
 
 /// The widest place that can have made this figure: the guidance's or the Code's, else the finest digit that stands
 /// there.
-std::optional<Raw> behind_place(const VitaminPlace& place, std::int64_t printed)
+std::optional<Raw> behind_place(const VitaminPlace& place, std::int64_t printed, Panel panel)
 {
     if (printed < 0)
         return std::nullopt;
     const std::int64_t widest = std::max(place.code_step, place.guidance_step);
     if (printed == 0)
-        return Raw{0, std::max(two_percent(place.nutrient), widest / 2)};
+        return Raw{0, std::max(two_percent(place.nutrient, panel), widest / 2)};
     for (std::int64_t step = widest; step >= 1; step /= 10)
         if (printed % step == 0)
             return Raw{std::max<std::int64_t>(printed - step / 2, 0), printed + std::max<std::int64_t>(step / 2, 1)};
@@ -133,7 +135,7 @@ Figure printed_figure(Nutrient nutrient, Content true_amount, Panel panel)
         return {Content::from_nano(printed), false, decimals_of(printed, unit)};
     }
     const VitaminPlace* place = vitamin_place(nutrient);
-    if (value < two_percent(nutrient))
+    if (value < two_percent(nutrient, panel))
         return {};
     const std::int64_t printed = to_step(value, std::min(place->code_step, place->guidance_step));
     return {Content::from_nano(printed), false, decimals_of(printed, unit)};
@@ -145,13 +147,13 @@ std::optional<Range<Content>> range_behind(Nutrient nutrient, const Figure& figu
         return typed<Content>(behind(*rule, figure.amount.nano(), figure.less_than));
     if (figure.less_than)
         return std::nullopt;
-    return typed<Content>(behind_place(*vitamin_place(nutrient), figure.amount.nano()));
+    return typed<Content>(behind_place(*vitamin_place(nutrient), figure.amount.nano(), panel));
 }
 
 Range<Content> range_behind_not_significant(Nutrient nutrient, Panel panel)
 {
     const RoundingRule* rule = rounding_rule(nutrient, panel);
-    return {Content{}, Content::from_nano(rule ? rule->may_be_left_out : two_percent(nutrient))};
+    return {Content{}, Content::from_nano(rule ? rule->may_be_left_out : two_percent(nutrient, panel))};
 }
 
 int printed_percent(PercentRounding rounding, Percent percent)

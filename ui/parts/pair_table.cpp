@@ -51,18 +51,39 @@ float amount_width(const Ui& ui, const RowWords& row, const FigureWords& words, 
     return widths.amount + (alone ? 1.5F * ui.look.sizes.unit + widths.percent : 0);
 }
 
-float figure_height(const Ui& ui, const RowWords& row, const TableWidths& widths)
+float side_height(const Ui& ui, const RowWords& row, const FigureWords& words, const TableWidths& widths)
 {
     if (row.nutrient == core::Nutrient::Calories)
         return line_height(ui, Style::Figure);
-    float height = 0;
-    for (const auto* words : {&row.left, &row.right}) {
-        height = std::max(height,
-                          text_height(ui, words->amount, style_of(row, *words), amount_width(ui, row, *words, widths)));
-        if (!words->percent.empty())
-            height = std::max(height, line_height(ui, Style::Text));
+    return std::max(text_height(ui, words.amount, style_of(row, words), amount_width(ui, row, words, widths)),
+                    words.percent.empty() ? 0 : line_height(ui, Style::Text));
+}
+
+/// Whether the two sides of a row stand one below the other: with the largest letters, where an amount such as "less
+/// than 10 mg" would break in half of the width.
+bool one_side_a_line(const Ui& ui, const RowWords& row, const TableWidths& widths)
+{
+    const auto breaks = [&](const FigureWords& words) {
+        return text_width(ui, words.amount, style_of(row, words)) > amount_width(ui, row, words, widths);
+    };
+    return widths.form == RowForm::Tall && row.nutrient != core::Nutrient::Calories &&
+           (breaks(row.left) || breaks(row.right));
+}
+
+/// The widths of such a row: all of it for one side.
+TableWidths whole_width(const Ui& ui, TableWidths widths)
+{
+    widths.amount = widths.table - mark_room(ui) - widths.percent - 2 * ui.look.sizes.unit;
+    return widths;
+}
+
+float figure_height(const Ui& ui, const RowWords& row, const TableWidths& widths)
+{
+    if (one_side_a_line(ui, row, widths)) {
+        const TableWidths whole = whole_width(ui, widths);
+        return side_height(ui, row, row.left, whole) + side_height(ui, row, row.right, whole);
     }
-    return height;
+    return std::max(side_height(ui, row, row.left, widths), side_height(ui, row, row.right, widths));
 }
 
 float row_height(const Ui& ui, const RowWords& row, const TableWidths& widths)
@@ -144,8 +165,14 @@ void draw_row(const Ui& ui, const RowWords& row, Area area, const TableWidths& w
     } else {
         text(ui, row.name, name_style(ui, row, widths.table), rest.cut_top(name));
         Area both = rest.cut_top(figure_height(ui, row, widths));
-        figure(ui, Side::Left, row, both.cut_left(std::floor(width / 2)), widths);
-        figure(ui, Side::Right, row, both, widths);
+        if (one_side_a_line(ui, row, widths)) {
+            const TableWidths whole = whole_width(ui, widths);
+            figure(ui, Side::Left, row, both.cut_top(side_height(ui, row, row.left, whole)), whole);
+            figure(ui, Side::Right, row, both, whole);
+        } else {
+            figure(ui, Side::Left, row, both.cut_left(std::floor(width / 2)), widths);
+            figure(ui, Side::Right, row, both, widths);
+        }
         if (row.left.percent_value || row.right.percent_value)
             line(ui, row, rest.cut_top(line_5_20_height(ui)));
         text(ui, row.finding, Style::Text, rest.cut_top(finding));
@@ -206,7 +233,7 @@ bool scale_below(const Ui& ui, const std::string& heading, const TableWidths& wi
 
 float heading_height(const Ui& ui, const std::string& heading, const TableWidths& widths)
 {
-    return line_height(ui, Style::Strong) + ui.look.sizes.unit +
+    return text_height(ui, heading, Style::Strong, widths.table) + ui.look.sizes.unit +
            (scale_below(ui, heading, widths) ? line_height(ui, Style::Note) : 0);
 }
 

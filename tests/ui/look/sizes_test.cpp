@@ -1,0 +1,97 @@
+#include "ui/look/sizes.h"
+
+#include <doctest/doctest.h>
+
+#include <iterator>
+
+namespace {
+
+struct Window {
+    float width;
+    float height;
+};
+// The three that every screen must fit, and what else may be plugged in.
+constexpr Window windows[] = {{1280, 800}, {1920, 1080}, {800, 1280}, {1024, 768}, {800, 480}, {3840, 2160}};
+
+} // namespace
+
+TEST_CASE("sizes: five letter sizes at 1280x800 and 100 %, each about a step of 1.25")
+{
+    const auto sizes = ui::sizes_for(1280, 800, 100);
+    CHECK(sizes.note == 24);
+    CHECK(sizes.bar == 24);
+    CHECK(sizes.text == 30);
+    CHECK(sizes.name == 38);
+    CHECK(sizes.figure == 47);
+    CHECK(sizes.headline == 59);
+    CHECK(sizes.target == 64);
+    CHECK(sizes.text / sizes.note == doctest::Approx(1.25).epsilon(0.03));
+    CHECK(sizes.name / sizes.text == doctest::Approx(1.25).epsilon(0.03));
+    CHECK(sizes.figure / sizes.name == doctest::Approx(1.25).epsilon(0.03));
+    CHECK(sizes.headline / sizes.figure == doctest::Approx(1.25).epsilon(0.03));
+}
+
+TEST_CASE("sizes: nothing is under 24 px, and what is touched never under 64 px, in any window")
+{
+    for (const auto& window : windows)
+        for (const int percent : ui::text_percents) {
+            CAPTURE(window.width);
+            CAPTURE(percent);
+            const auto sizes = ui::sizes_for(window.width, window.height, percent);
+            for (const float letters : {sizes.note, sizes.bar, sizes.text, sizes.name, sizes.figure, sizes.headline})
+                CHECK(letters >= 24);
+            CHECK(sizes.target >= 64);
+            CHECK(sizes.line >= 1);
+            CHECK(sizes.note <= sizes.text);
+            CHECK(sizes.text <= sizes.name);
+            CHECK(sizes.text <= sizes.figure);
+            CHECK(sizes.width == window.width);
+            CHECK(sizes.height == window.height);
+        }
+}
+
+TEST_CASE("sizes: a larger text size makes no letter smaller, and the text at 200 % is twice that at 100 %")
+{
+    for (const auto& window : windows) {
+        CAPTURE(window.width);
+        auto before = ui::sizes_for(window.width, window.height, 100);
+        for (const int percent : ui::text_percents) {
+            CAPTURE(percent);
+            const auto now = ui::sizes_for(window.width, window.height, percent);
+            CHECK(now.note >= before.note);
+            CHECK(now.bar >= before.bar);
+            CHECK(now.text >= before.text);
+            CHECK(now.name >= before.name);
+            CHECK(now.figure >= before.figure);
+            CHECK(now.headline >= before.headline);
+            before = now;
+        }
+        const auto once = ui::sizes_for(window.width, window.height, 100);
+        const auto twice = ui::sizes_for(window.width, window.height, 200);
+        CHECK(twice.note == doctest::Approx(2 * once.note).epsilon(0.02));
+        CHECK(twice.text == doctest::Approx(2 * once.text).epsilon(0.02));
+    }
+}
+
+TEST_CASE("sizes: a larger window grows everything, upright as well")
+{
+    const auto small = ui::sizes_for(1280, 800, 100);
+    const auto large = ui::sizes_for(1920, 1080, 100);
+    CHECK(large.text > small.text);
+    CHECK(large.target > small.target);
+    CHECK(large.unit > small.unit);
+    CHECK(ui::sizes_for(1080, 1920, 100).text == large.text);
+    CHECK(ui::sizes_for(800, 1280, 100).upright());
+    CHECK(!small.upright());
+}
+
+TEST_CASE("sizes: the text sizes come one after the other, and after the largest the smallest")
+{
+    int percent = 100;
+    for (const int next : {125, 150, 200, 100}) {
+        percent = ui::next_text_percent(percent);
+        CHECK(percent == next);
+    }
+    CHECK(ui::next_text_percent(130) == 150); // from a setting of another day
+    CHECK(std::size(ui::text_percents) == 4);
+}

@@ -1,0 +1,193 @@
+#include "tests/ui/samples.h"
+
+#include "catalog/read/sheet.h"
+#include "core/compare/comparison.h"
+#include "tests/support/headless.h"
+
+#include <algorithm>
+#include <array>
+#include <stdexcept>
+
+namespace test {
+namespace {
+
+using core::Basis;
+using ui::ScreenId;
+using ui::Side;
+using ui::TextId;
+
+/// Left and right, as on the packages. What each is there for stands in docs/demo-catalog.md.
+constexpr std::array<std::array<const char*, 2>, 12> pairs{{
+    {"9520141001120", "9520208001131"}, // two cereals of unlike servings
+    {"9520588008041", "520417008036"},  // an older panel
+    {"9520427005033", "9520427005088"}, // grams beside millilitres
+    {"9520427005095", "9520427005057"}, // unlike ages
+    {"520417002072", "9520233002028"},  // servings varied
+    {"9520366004012", "9520366004029"}, // nine servings: remarks on ranges
+    {"9520777012019", "9520777012026"}, // household measures multiplied
+    {"520417001013", "9520141001069"},  // "not significant" beside a fortified cereal
+    {"9520519007051", "9520519007068"}, // a printed column beside a worked-out one
+    {"9520208011055", "9520208011048"}, // the package is the serving
+    {"9520310003023", "9520310003030"}, // too close to tell
+    {"9520588008010", "9520588008027"}, // a can and a bowl
+}};
+
+const ui::Language& other_than(const ui::Language& language)
+{
+    return test::language(language.code() == "en" ? "es" : "en");
+}
+
+void hold(ui::State& state, Side side, const core::Product& product, unsigned taken)
+{
+    state.sides[ui::index_of(side)] = ui::Held{product, false, taken};
+}
+
+std::string found_words(const core::Product& product, const ui::Language& language, TextId side)
+{
+    return language.fill(TextId::notice_found, {{"name", product.name}, {"side", language.text(side)}});
+}
+
+void add_welcomes(std::vector<NamedState>& states, const ui::Language& language)
+{
+    auto empty = state_of(ScreenId::Welcome, language);
+    states.push_back({"welcome", empty});
+    empty.can_take_back = true;
+    empty.reader = language.text(TextId::camera_stalled);
+    empty.notice.words = language.text(TextId::notice_started_over);
+    states.push_back({"welcome after starting over", empty});
+    auto held = label_state(demo_product("9520777012026"), language);
+    held.screen = ScreenId::Welcome;
+    states.push_back({"welcome with one package", held});
+}
+
+void add_lists(std::vector<NamedState>& states, const ui::Language& language)
+{
+    states.push_back({"aisles", aisles_state(language)});
+    auto none = state_of(ScreenId::PickAisle, language);
+    none.can_take_back = true;
+    states.push_back({"no aisles", none});
+    states.push_back({"products", products_state("Cereal", language)});
+    auto which = products_state("Snack bars", language);
+    which.screen = ScreenId::WhichProduct;
+    which.picks.erase(which.picks.begin() + 2, which.picks.end());
+    states.push_back({"which product", which});
+    auto unknown = state_of(ScreenId::NotFound, language);
+    unknown.code = "09521234567899";
+    unknown.notice.words = language.fill(TextId::notice_unknown, {{"code", unknown.code}});
+    states.push_back({"not found", unknown});
+    states.push_back({"gallery", state_of(ScreenId::Gallery, language)});
+}
+
+void add_labels(std::vector<NamedState>& states, const ui::Language& language)
+{
+    for (const auto& pair : pairs)
+        for (const auto* code : pair)
+            states.push_back({"label " + std::string(code), label_state(demo_product(code), language)});
+    auto both = pair_state(demo_product(pairs[0][0]), demo_product(pairs[0][1]), Basis::Serving, language);
+    both.screen = ScreenId::OneLabel;
+    both.label_side = Side::Right;
+    both.label = ui::label_words(both.sides[1]->product, language);
+    states.push_back({"right label of two", both});
+}
+
+void add_pairs(std::vector<NamedState>& states, const ui::Language& language)
+{
+    for (const auto& pair : pairs)
+        for (const Basis basis : {Basis::Serving, Basis::Package, Basis::SameAmount}) {
+            auto state = pair_state(demo_product(pair[0]), demo_product(pair[1]), basis, language);
+            const std::string name =
+                "pair " + std::string(pair[0]) + " " + pair[1] + " basis " + std::to_string(static_cast<int>(basis));
+            state.sides[0]->kept = basis == Basis::Package;
+            if (basis == Basis::SameAmount)
+                state.notice.words.clear();
+            states.push_back({name, state});
+        }
+}
+
+} // namespace
+
+const std::vector<core::Product>& demo_products()
+{
+    static const auto sheet = [] {
+        auto read = catalog::read_sheet_file(PAIRSTAND_SOURCE "/config/demo/cedar_hollow.csv");
+        if (read.products.empty() || read.refused_rows > 0)
+            throw std::runtime_error("the demo catalog has faults");
+        return read;
+    }();
+    return sheet.products;
+}
+
+const core::Product& demo_product(std::string_view code)
+{
+    const auto gtin = core::Gtin::parse(code);
+    const auto& all = demo_products();
+    const auto found = std::ranges::find_if(all, [&](const auto& product) { return gtin && product.gtin == *gtin; });
+    if (found == all.end())
+        throw std::out_of_range("no demo product " + std::string(code));
+    return *found;
+}
+
+ui::State state_of(ScreenId screen, const ui::Language& language)
+{
+    ui::State state;
+    state.screen = screen;
+    state.other_language = other_than(language).text(TextId::language_name);
+    return state;
+}
+
+ui::State label_state(const core::Product& product, const ui::Language& language)
+{
+    auto state = state_of(ScreenId::OneLabel, language);
+    hold(state, Side::Left, product, 1);
+    state.newest = Side::Left;
+    state.label = ui::label_words(product, language);
+    state.notice.words = found_words(product, language, TextId::side_left);
+    return state;
+}
+
+ui::State pair_state(const core::Product& left, const core::Product& right, Basis basis, const ui::Language& language)
+{
+    auto state = state_of(ScreenId::Pair, language);
+    hold(state, Side::Left, left, 1);
+    hold(state, Side::Right, right, 2);
+    state.newest = Side::Right;
+    state.basis = basis;
+    state.comparison = core::compare(left.label, right.label, basis);
+    state.pair = ui::pair_words(*state.comparison, left, right, language);
+    state.notice.words = found_words(right, language, TextId::side_right);
+    return state;
+}
+
+ui::State aisles_state(const ui::Language& language)
+{
+    auto state = state_of(ScreenId::PickAisle, language);
+    for (const auto& product : demo_products()) {
+        const auto same = [&](const ui::PickAisle& aisle) { return aisle.aisle == product.aisle; };
+        if (std::ranges::none_of(state.aisles, same))
+            state.aisles.push_back(
+                {product.aisle, product.aisle, language.fill(TextId::pick_count_many, {{"n", "16"}})});
+    }
+    return state;
+}
+
+ui::State products_state(std::string_view aisle, const ui::Language& language)
+{
+    auto state = state_of(ScreenId::PickProduct, language);
+    state.pick_title = aisle;
+    for (const auto& product : demo_products())
+        if (aisle.empty() || product.aisle == aisle)
+            state.picks.push_back({product.gtin, product.name, product.brand});
+    return state;
+}
+
+std::vector<NamedState> hard_states(const ui::Language& language)
+{
+    std::vector<NamedState> states;
+    add_welcomes(states, language);
+    add_lists(states, language);
+    add_labels(states, language);
+    add_pairs(states, language);
+    return states;
+}
+
+} // namespace test

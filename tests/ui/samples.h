@@ -1,0 +1,45 @@
+// Products of the demo catalog, and the states of screens that they lead to, for the tests of ui.
+#pragma once
+
+#include "core/product.h"
+#include "ui/state.h"
+#include "ui/words/language.h"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace test {
+
+/// config/demo/cedar_hollow.csv, read once. Throws where it has a fault.
+[[nodiscard]] const std::vector<core::Product>& demo_products();
+
+/// The product with that number as it stands on its package; throws std::out_of_range where there is none.
+[[nodiscard]] const core::Product& demo_product(std::string_view code);
+
+/// A state with nothing on it but what every state has.
+[[nodiscard]] ui::State state_of(ui::ScreenId screen, const ui::Language& language);
+
+/// One label on the left.
+[[nodiscard]] ui::State label_state(const core::Product& product, const ui::Language& language);
+
+/// Two labels side by side.
+[[nodiscard]] ui::State pair_state(const core::Product& left, const core::Product& right, core::Basis basis,
+                                   const ui::Language& language);
+
+/// The aisles of the demo catalog.
+[[nodiscard]] ui::State aisles_state(const ui::Language& language);
+
+/// The products of one aisle; of all of them where it is empty.
+[[nodiscard]] ui::State products_state(std::string_view aisle, const ui::Language& language);
+
+/// A state and what it shows, for CAPTURE.
+struct NamedState {
+    std::string name;
+    ui::State state;
+};
+
+/// Every screen of a shopper's way, with labels that are hard to set: long names, many remarks, nothing printed.
+[[nodiscard]] std::vector<NamedState> hard_states(const ui::Language& language);
+
+} // namespace test

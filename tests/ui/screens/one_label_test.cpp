@@ -1,0 +1,130 @@
+// One label on its pages: every piece of its words is shown once, in order, and touches lead back to the pair.
+#include "tests/support/headless.h"
+#include "tests/ui/samples.h"
+
+#include <doctest/doctest.h>
+
+#include <string>
+#include <vector>
+
+namespace {
+
+using ui::TextId;
+
+/// The words of all pages without the bar and the notice.
+std::string all_pages(test::Headless& screen, ui::State state)
+{
+    std::string all;
+    state.notice.words.clear();
+    for (state.page = 0; state.page < 30; ++state.page) {
+        screen.frame(state);
+        bool more = false;
+        for (const auto& note : screen.notes()) {
+            more = more || note.id == TextId::button_page_next;
+            if (!note.touchable)
+                all += note.words + "\n";
+        }
+        if (!more)
+            break;
+    }
+    return all;
+}
+
+/// Whether these words stand in that order in the text, each behind the one before.
+std::string first_missing(const std::string& text, const std::vector<std::string>& words)
+{
+    std::size_t at = 0;
+    for (const auto& one : words) {
+        const auto found = text.find(one, at);
+        if (found == std::string::npos)
+            return one;
+        at = found + one.size();
+    }
+    return "";
+}
+
+} // namespace
+
+TEST_CASE("one label: every piece is on one of the pages, in the taught order, in both languages")
+{
+    for (const std::string code : {"en", "es"})
+        for (const int percent : {100, 200}) {
+            test::Headless screen({1280, 800}, percent, code);
+            for (const std::string product : {"9520366004012", "9520141001069", "9520588008041", "520417001013"}) {
+                CAPTURE(product);
+                CAPTURE(code);
+                CAPTURE(percent);
+                const auto state = test::label_state(test::demo_product(product), test::language(code));
+                std::vector<std::string> wanted{state.label->title};
+                for (const auto& piece : state.label->pieces) {
+                    if (piece.name.size() < 100) // longer ones may come in pieces
+                        wanted.push_back(piece.name);
+                    if (!piece.amount.empty())
+                        wanted.push_back(piece.amount);
+                    if (!piece.reading.empty())
+                        wanted.push_back(piece.reading);
+                }
+                CHECK(first_missing(all_pages(screen, state), wanted) == "");
+            }
+        }
+}
+
+TEST_CASE("one label: no word of a long list is lost when large letters break it over pages")
+{
+    test::Headless screen({1280, 800}, 200);
+    for (const auto& product : test::demo_products()) {
+        if (!product.label.ingredients || product.label.ingredients->size() < 250)
+            continue;
+        CAPTURE(product.name);
+        std::string shown = all_pages(screen, test::label_state(product, test::language("en")));
+        for (char& c : shown)
+            if (c == '\n')
+                c = ' ';
+        // The title stands on every page, so that it may part the list.
+        const std::string title = test::label_state(product, test::language("en")).label->title + " ";
+        for (auto at = shown.find(title, 1); at != std::string::npos; at = shown.find(title, at))
+            shown.erase(at, title.size());
+        std::string without_page_numbers;
+        for (std::size_t at = 0; at < shown.size();) {
+            const auto of = shown.find(" of ", at);
+            const bool number = of != std::string::npos && of > 0 && shown[of - 1] >= '0' && shown[of - 1] <= '9' &&
+                                shown[of + 4] >= '0' && shown[of + 4] <= '9';
+            if (!number) {
+                without_page_numbers += shown.substr(at, of == std::string::npos ? of : of + 4 - at);
+                at = of == std::string::npos ? shown.size() : of + 4;
+                continue;
+            }
+            const auto start = shown.rfind(' ', of - 1) + 1;
+            without_page_numbers += shown.substr(at, start - at);
+            at = shown.find(' ', of + 4) + 1;
+        }
+        CHECK(without_page_numbers.find(*product.label.ingredients) != std::string::npos);
+    }
+}
+
+TEST_CASE("one label: alone it asks for a second package; of two it leads back to both")
+{
+    test::Headless screen;
+    const auto& strands = test::demo_product("9520141001120");
+    const auto alone = test::label_state(strands, test::language("en"));
+    screen.frame(alone);
+    CHECK(screen.says("Scan a second package to see both side by side."));
+    CHECK_THROWS_AS(screen.tap(alone, TextId::button_compare), std::out_of_range);
+    CHECK(screen.tap(alone, TextId::button_back) == ui::Actions{ui::GoBack{}});
+    CHECK(screen.tap(alone, TextId::button_start_over) == ui::Actions{ui::StartOver{}});
+
+    auto of_two =
+        test::pair_state(strands, test::demo_product("9520208001131"), core::Basis::Serving, test::language("en"));
+    of_two.screen = ui::ScreenId::OneLabel;
+    of_two.label = alone.label;
+    CHECK(screen.tap(of_two, TextId::button_compare) == ui::Actions{ui::ShowPair{}});
+    screen.frame(of_two);
+    CHECK(!screen.says("Scan a second package to see both side by side."));
+}
+
+TEST_CASE("one label: without a label nothing is drawn and nothing breaks")
+{
+    test::Headless screen;
+    CHECK(screen.frame(test::state_of(ui::ScreenId::OneLabel, test::language("en"))).empty());
+    CHECK(screen.words() == "");
+}

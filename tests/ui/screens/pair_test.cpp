@@ -1,0 +1,139 @@
+// The pair: every word of the comparison is shown once, in order, and each touch asks for one thing.
+#include "tests/support/headless.h"
+#include "tests/ui/samples.h"
+
+#include <doctest/doctest.h>
+
+#include <string>
+#include <vector>
+
+namespace {
+
+using core::Basis;
+using ui::Side;
+using ui::TextId;
+
+ui::State two_cereals(const std::string& code, Basis basis = Basis::Serving)
+{
+    return test::pair_state(test::demo_product("9520141001120"), test::demo_product("9520208001131"), basis,
+                            test::language(code));
+}
+
+std::string all_pages(test::Headless& screen, ui::State state)
+{
+    std::string all;
+    for (state.page = 0; state.page < 30; ++state.page) {
+        screen.frame(state);
+        all += screen.words();
+        bool more = false;
+        for (const auto& note : screen.notes())
+            more = more || note.id == TextId::button_page_next;
+        if (!more)
+            break;
+    }
+    return all;
+}
+
+} // namespace
+
+TEST_CASE("pair: the first page says both sides, what misleads most, the bases and calories, in this order")
+{
+    test::Headless screen;
+    screen.frame(two_cereals("en"));
+    CHECK(screen.words().starts_with("Left · Quillford Mills\nBran strands\nThis label\nKeep this\n"
+                                     "About 12 servings, 2/3 cup (40 g) each\n17.5 oz (496 g)\n"
+                                     "Right · Dunmarrow\nOat granola, almond\nThis label\nKeep this\n"
+                                     "About 6 servings, 1/2 cup (54 g) each\n12 oz (340 g)\n"
+                                     "The servings differ: 40 g on the left, 54 g on the right.\n"
+                                     "One serving\nWhole package\nSame amount: 100 g\n"
+                                     "Calories\n90\n230\nLeft has fewer\n"
+                                     "Less of\n5%\n20%\n100%\n"
+                                     "Total fat\n1.5 g\n2%\n9 g\n12%\nLeft has less\n"));
+    test::Headless spanish({1280, 800}, 100, "es");
+    spanish.frame(two_cereals("es"));
+    CHECK(spanish.says("Las porciones no son iguales: 40 g a la izquierda, 54 g a la derecha."));
+    CHECK(spanish.says("Izquierda: menos"));
+}
+
+TEST_CASE("pair: every row with its finding and remarks is on one of the pages, in order, at every text size")
+{
+    for (const int percent : {100, 200})
+        for (const std::string code : {"en", "es"}) {
+            test::Headless screen({1280, 800}, percent, code);
+            for (const auto basis : {Basis::Serving, Basis::Package, Basis::SameAmount}) {
+                const auto state = test::pair_state(test::demo_product("9520366004012"),
+                                                    test::demo_product("9520366004029"), basis, test::language(code));
+                const std::string shown = all_pages(screen, state);
+                std::size_t at = shown.find(state.pair->first.front());
+                REQUIRE(at != std::string::npos);
+                for (const auto& row : state.pair->rows) {
+                    std::vector<std::string> words{row.name, row.left.amount, row.right.amount};
+                    words.insert(words.end(), row.remarks.begin(), row.remarks.end());
+                    for (const auto& word : words) {
+                        CAPTURE(percent);
+                        CAPTURE(word);
+                        const auto found = shown.find(word, at);
+                        REQUIRE(found != std::string::npos);
+                        at = found;
+                    }
+                }
+            }
+        }
+}
+
+TEST_CASE("pair: each basis is one touch away")
+{
+    test::Headless screen;
+    const auto state = two_cereals("en");
+    CHECK(screen.tap(state, TextId::basis_serving) == ui::Actions{ui::ChooseBasis{Basis::Serving}});
+    CHECK(screen.tap(state, TextId::basis_package) == ui::Actions{ui::ChooseBasis{Basis::Package}});
+    CHECK(screen.tap(state, TextId::basis_same) == ui::Actions{ui::ChooseBasis{Basis::SameAmount}});
+}
+
+TEST_CASE("pair: Keep and This label belong to their own side")
+{
+    test::Headless screen;
+    auto state = two_cereals("en");
+    CHECK(screen.tap(state, TextId::button_keep, 0) == ui::Actions{ui::ToggleKeep{Side::Left}});
+    CHECK(screen.tap(state, TextId::button_keep, 1) == ui::Actions{ui::ToggleKeep{Side::Right}});
+    CHECK(screen.tap(state, TextId::button_open_label, 0) == ui::Actions{ui::OpenLabel{Side::Left}});
+    CHECK(screen.tap(state, TextId::button_open_label, 1) == ui::Actions{ui::OpenLabel{Side::Right}});
+    state.sides[1]->kept = true;
+    CHECK(screen.tap(state, TextId::button_kept) == ui::Actions{ui::ToggleKeep{Side::Right}});
+    CHECK(screen.tap(state, TextId::button_keep) == ui::Actions{ui::ToggleKeep{Side::Left}});
+}
+
+TEST_CASE("pair: the bar's touches, and the pages")
+{
+    test::Headless screen;
+    auto state = two_cereals("en");
+    CHECK(screen.tap(state, TextId::button_back) == ui::Actions{ui::GoBack{}});
+    CHECK(screen.tap(state, TextId::button_start_over) == ui::Actions{ui::StartOver{}});
+    CHECK(screen.tap(state, TextId::button_by_name) == ui::Actions{ui::ChooseByName{}});
+    CHECK(screen.tap(state, TextId::language_name) == ui::Actions{ui::NextLanguage{}});
+    CHECK(screen.tap(state, TextId::button_text_size) == ui::Actions{ui::NextTextSize{}});
+    CHECK(screen.tap(state, TextId::button_page_next) == ui::Actions{ui::TurnPage{1}});
+    state.page = 1;
+    CHECK(screen.tap(state, TextId::button_page_before) == ui::Actions{ui::TurnPage{-1}});
+    screen.frame(state);
+    CHECK(screen.says("Bran strands")); // whose figures these are is said on every page
+    CHECK(screen.says("Oat granola, almond"));
+}
+
+TEST_CASE("pair: what cannot be compared is shown, and no finding is claimed")
+{
+    test::Headless screen;
+    const auto state = test::pair_state(test::demo_product("9520427005033"), test::demo_product("9520427005088"),
+                                        Basis::SameAmount, test::language("en"));
+    const auto shown = all_pages(screen, state);
+    CHECK(shown.find("One label counts in grams, the other in millilitres") != std::string::npos);
+    CHECK(shown.find("Left has") == std::string::npos);
+    CHECK(shown.find("160") != std::string::npos);
+}
+
+TEST_CASE("pair: without a pair nothing is drawn and nothing breaks")
+{
+    test::Headless screen;
+    CHECK(screen.frame(test::state_of(ui::ScreenId::Pair, test::language("en"))).empty());
+    CHECK(screen.words() == "");
+}

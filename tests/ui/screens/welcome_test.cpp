@@ -1,0 +1,88 @@
+// Welcome and Not found: what they say, in order, and what each touch asks for.
+#include "tests/support/headless.h"
+#include "tests/ui/samples.h"
+
+#include <doctest/doctest.h>
+
+using ui::ScreenId;
+using ui::TextId;
+
+TEST_CASE("welcome: says what to do, where the packages will stand, and what the figures are")
+{
+    test::Headless english;
+    english.frame(test::state_of(ScreenId::Welcome, test::language("en")));
+    CHECK(english.words() ==
+          "Two labels, side by side\n"
+          "Scan the bar code of one package, then of another. See what each label says, per serving, "
+          "for the whole package and in equal amounts.\n"
+          "Left\nFirst package\nWaiting for a scan\n"
+          "Right\nSecond package\nWaiting for a scan\n"
+          "Choose by name\n"
+          "Figures are those of the label on the day it was entered. Read the package in your hand "
+          "too.\n"
+          "Español\nText size\nBy name\n");
+    test::Headless spanish({1280, 800}, 100, "es");
+    spanish.frame(test::state_of(ScreenId::Welcome, test::language("es")));
+    CHECK(
+        spanish.words() ==
+        "Dos etiquetas, lado a lado\n"
+        "Escanee el código de barras de un paquete y luego el de otro. Vea lo que dice cada etiqueta: por porción, en "
+        "todo el paquete y en cantidades iguales.\n"
+        "Izquierda\nPrimer paquete\nEsperando un código\n"
+        "Derecha\nSegundo paquete\nEsperando un código\n"
+        "Elegir por nombre\n"
+        "Las cifras son las de la etiqueta el día en que se anotó. Lea también el paquete que tiene en la mano.\n"
+        "English\nTamaño\nPor nombre\n");
+}
+
+TEST_CASE("welcome: each touch asks for one thing")
+{
+    test::Headless screen;
+    auto state = test::state_of(ScreenId::Welcome, test::language("en"));
+    CHECK(screen.tap(state, TextId::button_choose_by_name) == ui::Actions{ui::ChooseByName{}});
+    CHECK(screen.tap(state, TextId::button_by_name) == ui::Actions{ui::ChooseByName{}});
+    CHECK(screen.tap(state, TextId::language_name) == ui::Actions{ui::NextLanguage{}});
+    CHECK(screen.tap(state, TextId::button_text_size) == ui::Actions{ui::NextTextSize{}});
+    CHECK_THROWS_AS(screen.tap(state, TextId::button_back), std::out_of_range); // there is no way back from here
+    CHECK_THROWS_AS(screen.tap(state, TextId::button_start_over), std::out_of_range);
+    state.can_take_back = true;
+    CHECK(screen.tap(state, TextId::button_take_back) == ui::Actions{ui::TakeBack{}});
+}
+
+TEST_CASE("welcome: a package that is held stands in its place, and the camera tells how it is")
+{
+    test::Headless screen;
+    auto state = test::label_state(test::demo_product("9520141001120"), test::language("en"));
+    state.screen = ScreenId::Welcome;
+    state.reader = "No camera";
+    screen.frame(state);
+    CHECK(screen.says("Bran strands"));
+    CHECK(!screen.says("First package"));
+    CHECK(screen.says("Second package"));
+    CHECK(screen.says("No camera"));
+    CHECK(screen.says("Bran strands is now on the left."));
+    CHECK(screen.tap(state, TextId::button_start_over) == ui::Actions{ui::StartOver{}});
+}
+
+TEST_CASE("not found: says which code, what to do, and where the same things stand")
+{
+    test::Headless english;
+    auto state = test::state_of(ScreenId::NotFound, test::language("en"));
+    state.code = "09521234567899";
+    english.frame(state);
+    CHECK(english.words() ==
+          "No label here for this code\nCode 09521234567899\nScan another package, or choose one by name.\n"
+          "Choose by name\n"
+          "The label on the package itself tells you the same things: servings first, then calories, then % Daily "
+          "Value.\n"
+          "Español\nText size\nBy name\nStart over\nBack\n");
+    CHECK(english.tap(state, TextId::button_choose_by_name) == ui::Actions{ui::ChooseByName{}});
+    CHECK(english.tap(state, TextId::button_back) == ui::Actions{ui::GoBack{}});
+    CHECK(english.tap(state, TextId::button_start_over) == ui::Actions{ui::StartOver{}});
+    test::Headless spanish({1280, 800}, 100, "es");
+    auto en_espanol = test::state_of(ScreenId::NotFound, test::language("es"));
+    en_espanol.code = "09521234567899";
+    spanish.frame(en_espanol);
+    CHECK(spanish.words().starts_with("Aquí no hay etiqueta para este código\nCódigo 09521234567899\n"
+                                      "Escanee otro paquete o elija uno por nombre.\nElegir por nombre\n"));
+}

@@ -1,0 +1,94 @@
+#include "ui/widgets/pages.h"
+
+#include <doctest/doctest.h>
+
+#include <string>
+#include <vector>
+
+namespace {
+
+using Starts = std::vector<std::size_t>;
+
+ui::Block block(float height, float gap = 0, bool with_next = false)
+{
+    return {height, [](const ui::Area&) {}, with_next, gap};
+}
+
+ui::Block heading(float height, float gap = 0)
+{
+    return block(height, gap, true);
+}
+
+} // namespace
+
+TEST_CASE("pages: blocks are dealt out in order, whole, and headings go with what they head")
+{
+    struct Case {
+        std::string why;
+        std::vector<ui::Block> blocks;
+        float first;
+        float others;
+        Starts starts;
+    };
+    const Case cases[] = {
+        {"nothing is one empty page", {}, 100, 100, {0}},
+        {"all fit, to the pixel", {block(40), block(60)}, 100, 100, {0}},
+        {"one pixel too many", {block(40), block(61)}, 100, 100, {0, 1}},
+        {"gaps count between blocks", {block(40), block(60, 1)}, 100, 100, {0, 1}},
+        {"a gap at the top of a page does not count", {block(90), block(100, 50)}, 100, 100, {0, 1}},
+        {"three pages", {block(60), block(60), block(60)}, 100, 100, {0, 1, 2}},
+        {"a heading moves with the next", {block(50), heading(20), block(40)}, 100, 100, {0, 1}},
+        {"a heading that fits with the next stays", {block(40), heading(20), block(40)}, 100, 100, {0}},
+        {"two headings in a row move together", {block(50), heading(20), heading(20), block(20)}, 100, 100, {0, 1}},
+        {"a heading whose next can never fit with it stays", {block(50), heading(30), block(90)}, 100, 100, {0, 2}},
+        {"a heading at the very end", {block(50), heading(30)}, 100, 100, {0}},
+        {"a block higher than a page has one of its own", {block(10), block(300), block(10)}, 100, 100, {0, 1, 2}},
+        {"a block higher than a page comes first", {block(300), block(10)}, 100, 100, {0, 1}},
+        {"a smaller first page", {block(40), block(40), block(40)}, 50, 100, {0, 1}},
+        {"a larger first page", {block(40), block(40), block(40), block(40)}, 100, 50, {0, 2, 3}},
+        {"a first page with room for nothing still gets the first block", {block(40), block(40)}, 0, 100, {0, 1}},
+    };
+    for (const auto& c : cases) {
+        CAPTURE(c.why);
+        const auto pages = ui::deal_pages(c.blocks, c.first, c.others, 0);
+        CHECK(pages.starts == c.starts);
+        CHECK(pages.paging.pages == static_cast<int>(c.starts.size()));
+    }
+}
+
+TEST_CASE("pages: a page outside is the nearest one there is")
+{
+    const std::vector<ui::Block> blocks{block(60), block(60), block(60)};
+    for (const auto& [asked, shown] : {std::pair{-3, 0}, {0, 0}, {1, 1}, {2, 2}, {3, 2}, {99, 2}}) {
+        CAPTURE(asked);
+        CHECK(ui::deal_pages(blocks, 100, 100, asked).paging.page == shown);
+    }
+}
+
+TEST_CASE("pages: a page draws its own blocks below each other, and each block is on one page")
+{
+    struct Drawn {
+        int block;
+        float top;
+        float bottom;
+    };
+    std::vector<Drawn> drawn;
+    std::vector<ui::Block> blocks;
+    for (int i = 0; i < 5; ++i)
+        blocks.push_back({30,
+                          [&drawn, i](const ui::Area& area) {
+                              drawn.push_back({i, area.low.y, area.high.y});
+                          },
+                          false, 10});
+    const ui::Area area{{0, 100}, {50, 200}};
+    for (int page = 0; page < 3; ++page)
+        CHECK(ui::draw_page(blocks, area, page).pages == 3);
+    REQUIRE(drawn.size() == 5);
+    for (int i = 0; i < 5; ++i) {
+        CAPTURE(i);
+        const auto& one = drawn[static_cast<std::size_t>(i)];
+        CHECK(one.block == i);
+        CHECK(one.top == (i % 2 == 0 ? 100 : 140));
+        CHECK(one.bottom == one.top + 30);
+    }
+}

@@ -1,0 +1,208 @@
+// One label in words: the taught order, and whole sentences in both languages.
+#include "tests/support/headless.h"
+#include "tests/ui/samples.h"
+#include "ui/words/label_words.h"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <stdexcept>
+#include <string>
+#include <vector>
+
+namespace {
+
+using Kind = ui::LabelPiece::Kind;
+using Sentences = std::vector<std::string>;
+
+ui::LabelWords words(const char* code, const std::string& language)
+{
+    return ui::label_words(test::demo_product(code), test::language(language));
+}
+
+/// "Sodium: 190 mg; 8%, between 5 and 20": one line a piece.
+std::string line(const ui::LabelPiece& piece)
+{
+    switch (piece.kind) {
+    case Kind::Heading:
+        return "# " + piece.name;
+    case Kind::Sentence:
+        return piece.name;
+    case Kind::Lead:
+    case Kind::Figure:
+        break;
+    }
+    return piece.name + ": " + piece.amount + (piece.reading.empty() ? "" : "; " + piece.reading);
+}
+
+Sentences lines(const ui::LabelWords& label)
+{
+    Sentences all;
+    for (const auto& piece : label.pieces)
+        all.push_back(line(piece));
+    return all;
+}
+
+bool says(const ui::LabelWords& label, const std::string& sentence)
+{
+    const auto all = lines(label);
+    return std::ranges::find(all, sentence) != all.end();
+}
+
+constexpr auto chips = "9520366004012";
+constexpr auto older = "9520588008041";
+constexpr auto flakes = "9520141001069";
+constexpr auto toddler = "9520427005095";
+constexpr auto puffed = "520417001013";
+
+} // namespace
+
+// The order is the one in which the panel is taught: servings, serving size, calories, less of, more of (FDA, The
+// Nutrition Facts Label, "How to Understand and Use").
+TEST_CASE("label words: a whole label, in the taught order")
+{
+    CHECK(words(chips, "en").title == "Tortilla chips, yellow corn · Saltwhistle");
+    CHECK(
+        lines(words(chips, "en")) ==
+        Sentences{
+            "Servings per container: 9",
+            "Serving size: 1 oz (28 g)",
+            "In the package: 9 oz (255 g)",
+            "Eat the whole package and you eat 9 servings: every figure below counts 9 times.",
+            "Calories: 130",
+            "% Daily Value: 5% or less is low, 20% or more is high. It counts one serving in a day of 2,000 calories.",
+            "# Less of",
+            "Total fat: 7 g; 9%, between 5 and 20",
+            "Saturated fat: 1 g; 5%, low (5 or less)",
+            "Trans fat: 0 g",
+            "Cholesterol: 0 mg; 0%, low (5 or less)",
+            "Sodium: 55 mg; 2%, low (5 or less)",
+            "Added sugars: 0 g; 0%, low (5 or less)",
+            "# More of",
+            "Dietary fiber: 2 g; 7%, between 5 and 20",
+            "Vitamin D: 0 mcg; 0%, low (5 or less)",
+            "Calcium: 32 mg; 2%, low (5 or less)",
+            "Iron: 0.4 mg; 2%, low (5 or less)",
+            "Potassium: 0 mg; 0%, low (5 or less)",
+            "# Also on the labels",
+            "Total carbohydrate: 16 g; 6%, between 5 and 20",
+            "Total sugars: 0 g",
+            "Protein: 2 g",
+            "# Ingredients",
+            "Whole yellow corn, sunflower oil, sea salt, calcium hydroxide.",
+            "# Contains",
+            "The label had no “Contains” statement.",
+            "This is what the label said on 2026-01-19. Recipes change: for allergies and diets read the package in "
+            "your hand, and ask a doctor or a registered dietitian.",
+            "A small figure times nine servings.",
+            "Entered on 2026-01-19 from cedar_hollow.csv, row 35.",
+        });
+}
+
+TEST_CASE("label words: the same in Spanish, with the label's own words as they were printed")
+{
+    const auto spanish = words(chips, "es");
+    for (const std::string sentence :
+         {"Porciones por envase: 9", "Tamaño de la porción: 1 oz (28 g)",
+          "Si come todo el paquete, come 9 porciones: cada cifra de abajo cuenta 9 veces.",
+          "% del Valor Diario: 5% o menos es bajo, 20% o más es alto. Cuenta una porción en un día de 2,000 calorías.",
+          "# Menos de", "Grasa total: 7 g; 9%, entre 5 y 20", "Sodio: 55 mg; 2%, bajo (5 o menos)",
+          "Whole yellow corn, sunflower oil, sea salt, calcium hydroxide.",
+          "La etiqueta no tenía una línea de “Contiene”.",
+          "Esto decía la etiqueta el 2026-01-19. Las recetas cambian: si tiene alergias o una dieta, lea el paquete "
+          "que "
+          "tiene en la mano y pregunte a un médico o a un dietista registrado.",
+          "Anotado el 2026-01-19 desde cedar_hollow.csv, fila 35."}) {
+        CAPTURE(sentence);
+        CHECK(says(spanish, sentence));
+    }
+    CHECK(spanish.pieces.size() == words(chips, "en").pieces.size());
+}
+
+TEST_CASE("label words: what is unusual about a label is said in a sentence")
+{
+    struct Case {
+        const char* product;
+        std::string english;
+        std::string spanish;
+    };
+    const Case cases[] = {
+        {older,
+         "This is a label from before the rule of 2016. Its % Daily Values count from other amounts than those of "
+         "newer "
+         "labels.",
+         "Esta etiqueta es anterior a la regla de 2016. Sus % del Valor Diario se cuentan con otras cantidades que los "
+         "de las etiquetas nuevas."},
+        {older, "Servings per container: 2.5", "Porciones por envase: 2.5"},
+        {flakes, "# As prepared", "# Ya preparado"},
+        {flakes, "Servings per container: about 13", "Porciones por envase: aprox. 13"},
+        {toddler, "This label is for children 1 to 3 years old, and so are its Daily Values.",
+         "Esta etiqueta es para niños de 1 a 3 años, y sus Valores Diarios también."},
+        {toddler, "% Daily Value: 5% or less is low, 20% or more is high. It counts one serving.",
+         "% del Valor Diario: 5% o menos es bajo, 20% o más es alto. Cuenta una porción."},
+        {toddler, "Servings per container: 1 (the package is one serving)",
+         "Porciones por envase: 1 (el paquete es una porción)"},
+        {puffed,
+         "The label says: not a significant source of Saturated fat, Trans fat, Cholesterol, Dietary fiber, Total "
+         "sugars, Added sugars, Vitamin D, Calcium, Iron, Potassium.",
+         "La etiqueta dice: no es una fuente significativa de Grasa saturada, Grasa trans, Colesterol, Fibra "
+         "dietética, "
+         "Azúcares totales, Azúcares añadidos, Vitamina D, Calcio, Hierro, Potasio."},
+        {"520417002072", "Servings per container: varied", "Porciones por envase: variadas"},
+        {"9520366004036", "# Whole package, as the label prints it", "# Todo el paquete, como lo imprime la etiqueta"},
+    };
+    for (const auto& c : cases) {
+        CAPTURE(c.english);
+        CHECK(says(words(c.product, "en"), c.english));
+        CHECK(says(words(c.product, "es"), c.spanish));
+    }
+}
+
+TEST_CASE("label words: figures of the second column stand behind its heading and nowhere else")
+{
+    const auto all = lines(words(flakes, "en"));
+    const auto heading = std::ranges::find(all, "# As prepared");
+    REQUIRE(heading != all.end());
+    const Sentences behind(heading, all.end());
+    const Sentences before(all.begin(), heading);
+    CHECK(std::ranges::find(before, "Sodium: 210 mg; 9%, between 5 and 20") != before.end());
+    CHECK(std::ranges::find(behind, "Sodium: 290 mg; 13%, between 5 and 20") != behind.end());
+    CHECK(std::ranges::find(before, "Sodium: 290 mg; 13%, between 5 and 20") == before.end());
+    CHECK(std::ranges::find(behind, "Cholesterol: less than 5 mg; 1%, low (5 or less)") != behind.end());
+    CHECK(std::ranges::find(behind, "Calories: 200") != behind.end());
+}
+
+TEST_CASE("label words: contains, none and not recorded are three things")
+{
+    auto product = test::demo_product(flakes);
+    const auto after_contains = [&product](const std::string& code) {
+        const auto all = lines(ui::label_words(product, test::language(code)));
+        const auto heading = std::ranges::find(all, code == "en" ? "# Contains" : "# Contiene");
+        REQUIRE(heading != all.end());
+        return *(heading + 1);
+    };
+    CHECK(after_contains("en") == "Wheat");
+    CHECK(after_contains("es") == "Wheat"); // as printed, in either language
+    product.label.contains = "";
+    CHECK(after_contains("en") == "The label had no “Contains” statement.");
+    CHECK(after_contains("es") == "La etiqueta no tenía una línea de “Contiene”.");
+    product.label.contains.reset();
+    CHECK(after_contains("en") == "The “Contains” statement was not entered here.");
+    CHECK(after_contains("es") == "La línea de “Contiene” no se anotó aquí.");
+    product.label.ingredients.reset();
+    CHECK(says(ui::label_words(product, test::language("en")), "The ingredients were not entered here."));
+    CHECK(says(ui::label_words(product, test::language("es")), "Los ingredientes no se anotaron aquí."));
+}
+
+TEST_CASE("label words: every label of the demo catalog carries its caution with its date")
+{
+    for (const auto& product : test::demo_products())
+        for (const std::string code : {"en", "es"}) {
+            CAPTURE(product.name);
+            const auto& language = test::language(code);
+            const auto label = ui::label_words(product, language);
+            CHECK(says(label, language.fill(ui::TextId::label_caution, {{"date", product.origin.entered_on.text()}})));
+            for (const auto& piece : label.pieces)
+                CHECK(line(piece).find('{') == std::string::npos);
+        }
+}
