@@ -149,10 +149,18 @@ bool has_digit(const std::string& word)
     return std::ranges::any_of(word, [](unsigned char c) { return std::isdigit(c) != 0; });
 }
 
+/// Letters and digits that OCR cannot tell apart outside a word ("0 g" is read as "Og"), as one of each pair.
+std::string without_twins(std::string text)
+{
+    for (char& c : text)
+        c = c == 'o' ? '0' : c == 'l' || c == 'i' ? '1' : c;
+    return text;
+}
+
 /// Words that an eye runs together ("1 of3") or takes apart count as well: all that was read, without blanks.
 bool is_in(const std::string& word, const std::vector<std::string>& read, const std::string& all)
 {
-    if (all.find(word) != std::string::npos)
+    if (without_twins(all).find(without_twins(word)) != std::string::npos)
         return true;
     if (has_digit(word))
         return false;
