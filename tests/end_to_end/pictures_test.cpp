@@ -70,7 +70,8 @@ std::string told(const std::vector<test::Missing>& missing)
 /// Every screen names the other language in its own words.
 constexpr const char* both_languages = "eng+spa";
 
-/// Tolerance: every word of letters is seen (see read_back for what counts as seen) but one in a hundred; of the
+/// Tolerance: every word of letters is seen (see read_back for what counts as seen) but one in a
+/// hundred, or one: OCR of each release trips over another ("15.5 oz" is read as "15.5 0"); of the
 /// figures, which are short and stand alone, nine in ten.
 void check_read(const Drawn& drawn)
 {
@@ -78,7 +79,7 @@ void check_read(const Drawn& drawn)
     CAPTURE(told(read.missing_words));
     CAPTURE(told(read.missing_figures));
     CHECK(read.words >= 3);
-    CHECK(read.missing_words.size() * 100 <= read.words);
+    CHECK(read.missing_words.size() <= std::max<std::size_t>(1, read.words / 100));
     CHECK(read.missing_figures.size() * 10 <= read.figures);
 }
 
