@@ -246,7 +246,8 @@ Measured measured_hundred(const Label& label, Nutrient nutrient, const Measure& 
         const std::int64_t unit = nano_of(info(nutrient).unit);
         figure.amount = showable(nutrient, rounded_nearest(Wide{figure.amount.nano()} * 100 * one, nano));
         // A division has no end: whole calories and milligrams, tenths of grams and micrograms are worth showing.
-        const bool whole = info(nutrient).unit == Unit::Kilocalorie || info(nutrient).unit == Unit::Milligram;
+        const bool many = figure.amount.nano() >= 10 * unit; // 0.6 mg of iron must not show as 1 mg
+        const bool whole = info(nutrient).unit == Unit::Kilocalorie || (info(nutrient).unit == Unit::Milligram && many);
         figure.decimals = digits_worth_showing(figure.amount.nano(), unit, whole ? 0 : 1);
         side.shown.source = Source::WorkedOut;
     }

@@ -135,7 +135,9 @@ void Session::place(core::Product product)
         say(Notice::Tone::Refused, TextId::notice_both_kept);
         return;
     }
-    if (!already) {
+    if (already) // a catalog loaded since may know it better
+        state_.sides[ui::index_of(*side)]->product = std::move(product);
+    else {
         state_.sides[ui::index_of(*side)] = ui::Held{std::move(product), false, ++taken_};
         before_.reset(); // what was put away is no longer the last thing that happened
     }
