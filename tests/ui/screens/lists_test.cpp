@@ -43,11 +43,8 @@ TEST_CASE("lists: every product of an aisle is on one page of it, and a touch ta
     for (state.page = 0; state.page < 8; ++state.page) {
         screen.frame(state);
         for (const auto& pick : state.picks) {
-            if (!screen.says(pick.name + "\n") && !screen.says(pick.name))
-                continue;
-            const bool whole = screen.words().find("\n" + pick.name + "\n") != std::string::npos;
-            if (!whole)
-                continue;
+            if (screen.words().find("\n" + pick.name + "\n") == std::string::npos)
+                continue; // on another page
             CAPTURE(pick.name);
             CHECK(screen.tap(state, pick.name) == ui::Actions{ui::TakeProduct{pick.gtin}});
             ++found;

@@ -4,6 +4,7 @@
 
 #include <doctest/doctest.h>
 
+#include <regex>
 #include <string>
 #include <vector>
 
@@ -11,9 +12,10 @@ namespace {
 
 using ui::TextId;
 
-/// The words of all pages without the bar and the notice.
+/// The words of all pages without what is on every page: bar, notice, count of pages, and the title but once.
 std::string all_pages(test::Headless& screen, ui::State state)
 {
+    static const std::regex count_of_pages{"[0-9]+ (of|de) [0-9]+"};
     std::string all;
     state.notice.words.clear();
     for (state.page = 0; state.page < 30; ++state.page) {
@@ -21,7 +23,8 @@ std::string all_pages(test::Headless& screen, ui::State state)
         bool more = false;
         for (const auto& note : screen.notes()) {
             more = more || note.id == TextId::button_page_next;
-            if (!note.touchable)
+            const bool title_again = state.page > 0 && note.words == state.label->title;
+            if (!note.touchable && !title_again && !std::regex_match(note.words, count_of_pages))
                 all += note.words + "\n";
         }
         if (!more)
@@ -80,25 +83,7 @@ TEST_CASE("one label: no word of a long list is lost when large letters break it
         for (char& c : shown)
             if (c == '\n')
                 c = ' ';
-        // The title stands on every page, so that it may part the list.
-        const std::string title = test::label_state(product, test::language("en")).label->title + " ";
-        for (auto at = shown.find(title, 1); at != std::string::npos; at = shown.find(title, at))
-            shown.erase(at, title.size());
-        std::string without_page_numbers;
-        for (std::size_t at = 0; at < shown.size();) {
-            const auto of = shown.find(" of ", at);
-            const bool number = of != std::string::npos && of > 0 && shown[of - 1] >= '0' && shown[of - 1] <= '9' &&
-                                shown[of + 4] >= '0' && shown[of + 4] <= '9';
-            if (!number) {
-                without_page_numbers += shown.substr(at, of == std::string::npos ? of : of + 4 - at);
-                at = of == std::string::npos ? shown.size() : of + 4;
-                continue;
-            }
-            const auto start = shown.rfind(' ', of - 1) + 1;
-            without_page_numbers += shown.substr(at, start - at);
-            at = shown.find(' ', of + 4) + 1;
-        }
-        CHECK(without_page_numbers.find(*product.label.ingredients) != std::string::npos);
+        CHECK(shown.find(*product.label.ingredients) != std::string::npos);
     }
 }
 
