@@ -37,6 +37,9 @@ public:
         // Under cage the frame that libdecor draws makes SDL crawl or hang, and a station wants none.
         SDL_SetHint("SDL_VIDEO_WAYLAND_ALLOW_LIBDECOR", "0");
         SDL_SetHint(SDL_HINT_APP_NAME, "Pairstand");
+        // Without this folder there is no Wayland, and its library would complain beside our own sentence.
+        if (!std::getenv("XDG_RUNTIME_DIR") && !std::getenv("WAYLAND_DISPLAY") && !std::getenv("SDL_VIDEODRIVER"))
+            SDL_SetHint(SDL_HINT_VIDEODRIVER, "x11,KMSDRM");
         // Where no session has set it, the Wayland library complains on its own beside our one sentence.
         const std::string runtime = "/run/user/" + std::to_string(getuid());
         setenv("XDG_RUNTIME_DIR", runtime.c_str(), 0);

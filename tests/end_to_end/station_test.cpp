@@ -238,7 +238,7 @@ TEST_CASE("end to end: the commands work without a display, with the exit status
         {"help", {"--help"}, 0},
         {"two products", {"compare", products[0].digits, products[1].digits}, 0},
         {"the same as JSON", {"compare", products[0].digits, products[1].digits, "--json"}, 0},
-        {"an unknown code", {"compare", products[0].digits, "9529999999992"}, 2},
+        {"an unknown code", {"compare", products[0].digits, "9529999999993"}, 2},
         {"a picture of a screen", {"render", "pair", "--out", folder.file("pair.png")}, 0},
         {"no such screen", {"render", "kitchen", "--out", folder.file("k.png")}, 2},
         {"no such command", {"bake"}, 2},

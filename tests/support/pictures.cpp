@@ -36,9 +36,8 @@ Box box_of(const ui::Note& note, const Picture& picture)
 
 bool is_read(const ui::Note& note)
 {
-    if (note.letter_px == 0) // a touch over words that are noted by themselves
-        return false;
-    return note.role != ui::Role::Picture && !plain_words(note.words).empty();
+    const bool over_other_words = note.touchable && note.letter_px == 0; // which are noted by themselves
+    return note.role != ui::Role::Picture && !over_other_words && !plain_words(note.words).empty();
 }
 
 int grey_at(const Picture& picture, int x, int y)

@@ -10,8 +10,8 @@
 namespace test {
 namespace {
 
-/// What English and Spanish need, in UTF-8.
-constexpr std::array<std::pair<std::string_view, char>, 14> accents{{{"á", 'a'},
+/// What English and Spanish need, in UTF-8; a dash is a dash.
+constexpr std::array<std::pair<std::string_view, char>, 15> accents{{{"á", 'a'},
                                                                      {"é", 'e'},
                                                                      {"í", 'i'},
                                                                      {"ó", 'o'},
@@ -24,7 +24,8 @@ constexpr std::array<std::pair<std::string_view, char>, 14> accents{{{"á", 'a'}
                                                                      {"Ó", 'o'},
                                                                      {"Ú", 'u'},
                                                                      {"Ü", 'u'},
-                                                                     {"Ñ", 'n'}}};
+                                                                     {"Ñ", 'n'},
+                                                                     {"–", '-'}}};
 
 bool is_letter_or_digit(char c)
 {
