@@ -225,6 +225,15 @@ TEST_CASE("end to end: a catalog that cannot be opened is one sentence and statu
     CHECK(ended.err.find("/nowhere/catalog.db") != std::string::npos);
 }
 
+TEST_CASE("end to end: a language that the station does not speak is one sentence that names those it does")
+{
+    const auto ended = test::pairstand({"--lang", "tlh"});
+    CHECK(ended.status == 2);
+    CHECK(std::ranges::count(ended.err, '\n') == 1);
+    CHECK(ended.err.find("tlh") != std::string::npos);
+    CHECK(ended.err.find("en, es") != std::string::npos);
+}
+
 TEST_CASE("end to end: the commands work without a display, with the exit status of the guide")
 {
     const auto products = test::demo_products();

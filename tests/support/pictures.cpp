@@ -183,19 +183,6 @@ void compare(const ui::Note& note, const std::string& seen, ReadBack& into)
     }
 }
 
-bool overlap(const ui::Note& a, const ui::Note& b)
-{
-    constexpr float touch = 1; // rounded edges may share a pixel
-    return a.low.x + touch < b.high.x && b.low.x + touch < a.high.x && a.low.y + touch < b.high.y &&
-           b.low.y + touch < a.high.y;
-}
-
-bool holds(const ui::Note& outer, const ui::Note& inner)
-{
-    return outer.low.x <= inner.low.x + 1 && outer.low.y <= inner.low.y + 1 && outer.high.x >= inner.high.x - 1 &&
-           outer.high.y >= inner.high.y - 1;
-}
-
 } // namespace
 
 ReadBack read_back(const Picture& picture, const ui::Notes& notes, std::string_view language)
@@ -214,29 +201,6 @@ ReadBack read_back(const Picture& picture, const ui::Notes& notes, std::string_v
     for (std::size_t i = 0; i < said.size(); ++i)
         compare(*said[i], read[i], result);
     return result;
-}
-
-std::vector<std::string> misplaced(const Picture& picture, const ui::Notes& notes)
-{
-    std::vector<std::string> wrong;
-    for (const auto& note : notes) {
-        const bool inside = note.low.x >= 0 && note.low.y >= 0 && note.high.x <= static_cast<float>(picture.width) &&
-                            note.high.y <= static_cast<float>(picture.height) && note.low.x < note.high.x &&
-                            note.low.y < note.high.y;
-        if (!inside)
-            wrong.push_back("\"" + note.words + "\" is not wholly on the screen");
-        if (note.cut)
-            wrong.push_back("\"" + note.words + "\" does not fit its place");
-    }
-    for (std::size_t i = 0; i < notes.size(); ++i)
-        for (std::size_t j = i + 1; j < notes.size(); ++j) {
-            const bool one_in_a_button =
-                (notes[i].touchable && holds(notes[i], notes[j])) || (notes[j].touchable && holds(notes[j], notes[i]));
-            const bool both_touched = notes[i].touchable && notes[j].touchable;
-            if (overlap(notes[i], notes[j]) && (both_touched || !one_in_a_button))
-                wrong.push_back("\"" + notes[i].words + "\" and \"" + notes[j].words + "\" are over one another");
-        }
-    return wrong;
 }
 
 } // namespace test

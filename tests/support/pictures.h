@@ -31,7 +31,4 @@ struct ReadBack {
 /// accents and capitals do not count. Figures must be the same sign for sign. Throws when tesseract does not run.
 [[nodiscard]] ReadBack read_back(const kiosk::Picture& picture, const ui::Notes& notes, std::string_view language);
 
-/// What is wrong with the places of the notes: outside of the picture, or two texts over one another.
-[[nodiscard]] std::vector<std::string> misplaced(const kiosk::Picture& picture, const ui::Notes& notes);
-
 } // namespace test
