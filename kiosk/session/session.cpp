@@ -14,8 +14,6 @@ using ui::TextId;
 
 namespace {
 
-constexpr std::size_t most_listed = 5'000; // a list for fingers; longer catalogs are searched by name
-
 TextId side_word(Side side)
 {
     return side == Side::Left ? TextId::side_left : TextId::side_right;
@@ -61,9 +59,22 @@ Session::Session(catalog::Store& store, std::span<const ui::Language> languages)
 void Session::use(catalog::Store& store)
 {
     store_ = &store;
+    read_again(state_);
+    if (before_)
+        read_again(*before_);
     say(Notice::Tone::Quiet, TextId::notice_reloaded);
     if (state_.screen == ScreenId::PickAisle || state_.screen == ScreenId::PickProduct)
         perform(ui::ChooseByName{});
+    refresh();
+}
+
+/// What is on the sides, as this catalog has it; what it does not have stays as it was.
+void Session::read_again(ui::State& state)
+{
+    for (auto& side : state.sides)
+        if (side)
+            if (auto product = store_->find(side->product.gtin))
+                side->product = std::move(*product);
 }
 
 void Session::say_demo()
@@ -80,7 +91,10 @@ void Session::apply(const ui::Actions& actions)
 {
     for (const auto& action : actions) {
         state_.newest.reset();
+        const unsigned said = state_.notice.number;
         std::visit([this](const auto& asked) { perform(asked); }, action);
+        if (state_.notice.number == said) // whoever touched something has seen it
+            state_.notice.words.clear();
     }
     if (!actions.empty())
         refresh();
@@ -106,12 +120,15 @@ void Session::answer(const Scanned& scanned)
         not_found(scanned.code, language().fill(TextId::notice_unknown, {{"code", scanned.code}}));
         break;
     case Answer::Case:
+        leave_not_found();
         say(Notice::Tone::Refused, TextId::notice_case, {{"code", scanned.code}});
         break;
     case Answer::NoProduct:
+        leave_not_found();
         say(Notice::Tone::Refused, class_text(scanned.code_class), {{"code", scanned.code}});
         break;
     case Answer::Unreadable:
+        leave_not_found();
         say(Notice::Tone::Refused, TextId::notice_unreadable);
         break;
     }
@@ -122,6 +139,13 @@ void Session::not_found(const std::string& code, std::string words)
     state_.code = code;
     say(Notice::Tone::Refused, std::move(words));
     go(ScreenId::NotFound);
+}
+
+/// That screen is about an earlier code, and its large digits would belie what is said of a later one.
+void Session::leave_not_found()
+{
+    if (state_.screen == ScreenId::NotFound)
+        perform(ui::GoBack{});
 }
 
 void Session::place(core::Product product)
@@ -199,7 +223,6 @@ void Session::perform(const ui::TakeBack&)
 void Session::perform(const ui::NextLanguage&)
 {
     language_ = (language_ + 1) % languages_.size();
-    state_.notice.words.clear(); // it is in the other language
 }
 
 void Session::perform(const ui::NextTextSize&)
@@ -237,17 +260,13 @@ void Session::perform(const ui::ShowPair&)
 
 void Session::perform(const ui::ChooseByName&)
 {
-    list_aisles();
+    aisles_ = aisles_of(*store_);
     go(ScreenId::PickAisle);
 }
 
 void Session::perform(const ui::OpenAisle& asked)
 {
-    std::vector<ui::PickEntry> picks;
-    for (const auto& product : store_->products_in_order(most_listed))
-        if (product.aisle == asked.aisle)
-            picks.push_back({product.gtin, product.name, product.brand});
-    state_.picks = std::move(picks);
+    state_.picks = products_in(*store_, asked.aisle);
     state_.pick_title = asked.aisle;
     go(ScreenId::PickProduct);
 }
@@ -263,32 +282,6 @@ void Session::perform(const ui::TakeProduct& asked)
 void Session::perform(const ui::TurnPage& asked)
 {
     state_.page = std::max(0, state_.page + asked.by);
-}
-
-void Session::list_aisles()
-{
-    std::vector<ui::PickAisle> aisles;
-    std::vector<std::size_t> counts;
-    for (const auto& product : store_->products_in_order(most_listed)) {
-        if (aisles.empty() || aisles.back().aisle != product.aisle) {
-            aisles.push_back({product.aisle, "", ""});
-            counts.push_back(0);
-        }
-        ++counts.back();
-    }
-    state_.aisles = std::move(aisles);
-    aisle_counts_ = std::move(counts);
-    word_aisles();
-}
-
-void Session::word_aisles()
-{
-    for (std::size_t i = 0; i < aisle_counts_.size(); ++i) {
-        auto& aisle = state_.aisles[i];
-        aisle.words = aisle.aisle.empty() ? language().text(TextId::pick_no_aisle) : aisle.aisle;
-        aisle.count = language().fill(aisle_counts_[i] == 1 ? TextId::pick_count_one : TextId::pick_count_many,
-                                      {{"n", std::to_string(aisle_counts_[i])}});
-    }
 }
 
 void Session::go(ScreenId screen)
@@ -354,7 +347,7 @@ void Session::refresh()
     }
     if (const auto& held = state_.sides[ui::index_of(state_.label_side)])
         state_.label = ui::label_words(held->product, language());
-    word_aisles();
+    state_.aisles = aisle_words(aisles_, language());
     state_.can_take_back = before_.has_value();
     state_.other_language = languages_[(language_ + 1) % languages_.size()].text(TextId::language_name);
     switch (camera_) {

@@ -3,6 +3,7 @@
 
 #include "catalog/store/store.h"
 #include "kiosk/input/scan.h"
+#include "kiosk/session/aisles.h"
 #include "kiosk/session/scanning.h"
 #include "ui/state.h"
 #include "ui/words/language.h"
@@ -36,7 +37,8 @@ public:
     enum class Camera { Off, Ready, None, Stalled };
     void camera_is(Camera camera);
 
-    /// Goes on with another catalog (a new one was loaded): what is on the sides stays as it was when it was scanned.
+    /// Goes on with another catalog (a new one was loaded). What is on the sides is shown as that catalog has it, and
+    /// stays as it was where it has none. Throws std::runtime_error when the catalog is broken.
     void use(catalog::Store& store);
 
     /// Says once, visibly, that these are invented products.
@@ -70,19 +72,19 @@ private:
     void say(ui::Notice::Tone tone, std::string words);
     void say(ui::Notice::Tone tone, ui::TextId id, std::initializer_list<ui::Fill> fills = {});
     void answer(const Scanned& scanned);
+    void read_again(ui::State& state);
+    void leave_not_found();
     void not_found(const std::string& code, std::string words);
     void offer(const std::vector<core::Product>& products);
-    void list_aisles();
-    void word_aisles();
     void refresh();
 
     catalog::Store* store_;
     std::span<const ui::Language> languages_;
     std::size_t language_ = 0;
     ui::State state_;
-    std::optional<ui::State> before_;       ///< what StartOver put away
-    std::vector<ui::ScreenId> trail_;       ///< where GoBack leads
-    std::vector<std::size_t> aisle_counts_; ///< products in each of state_.aisles
+    std::optional<ui::State> before_; ///< what StartOver put away
+    std::vector<ui::ScreenId> trail_; ///< where GoBack leads
+    std::vector<Aisle> aisles_;       ///< of the list that is open
     unsigned taken_ = 0;
     Camera camera_ = Camera::Off;
 };

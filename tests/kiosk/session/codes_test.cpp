@@ -70,6 +70,20 @@ TEST_CASE("codes: numbers that name no product are told apart, and the screen st
         }
 }
 
+TEST_CASE("codes: a refused scan after an unknown one does not leave the earlier code standing large")
+{
+    for (const std::string text : {"9520000000012", "2101234567890", "19520000000018", "HELLO"}) {
+        CAPTURE(text);
+        Station station;
+        station.scan(shelf::oats);
+        station.scan(shelf::nobody);
+        REQUIRE(station.state().screen == ScreenId::NotFound);
+        station.scan(text);
+        CHECK(station.state().screen == ScreenId::OneLabel); // where it was before the unknown code
+        CHECK(station.state().notice.tone == Tone::Refused);
+    }
+}
+
 // Eight digits whose bars nobody told may be an EAN-8 or a UPC-E; docs/demo-catalog.md has such a pair.
 TEST_CASE("codes: eight digits that are two products ask which one, and a touch answers")
 {

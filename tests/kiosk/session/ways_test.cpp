@@ -117,7 +117,7 @@ TEST_CASE("ways: choosing by name is a scan with a finger")
     CHECK(station.notice() == "Rice puffs is already on the left.");
 }
 
-TEST_CASE("ways: another catalog is used from now on, and what was scanned stays as it was")
+TEST_CASE("ways: another catalog is used from now on, also for what is on the sides")
 {
     Station station;
     station.scan(shelf::oats);
@@ -131,11 +131,58 @@ TEST_CASE("ways: another catalog is used from now on, and what was scanned stays
     station.session.use(newer);
     CHECK(station.notice() == "The catalog was changed and is in use.");
     CHECK(station.state().aisles.size() == 5); // the open list is of the new one
-    CHECK(station.state().sides[0]->product.brand == "Millbrook");
+    CHECK(station.state().sides[0]->product.brand == "Birchwood");
     station.scan(shelf::nobody);
     CHECK(station.on(Side::Right) == "Pear slices");
     station.scan(shelf::oats);
     CHECK(station.notice() == "Oat rounds is already on the left.");
+}
+
+TEST_CASE("ways: a pair on the screen shows the figures of the catalog that was put in place")
+{
+    Station station;
+    station.scan(shelf::oats);
+    station.scan(shelf::wheat);
+    const auto before = station.state().pair;
+    auto newer = small_store();
+    auto oats = *newer.find(number(shelf::oats));
+    oats.name = "Oat rounds, new recipe";
+    newer.put(oats);
+    station.session.use(newer);
+    CHECK(station.state().screen == ScreenId::Pair);
+    REQUIRE(station.state().pair.has_value());
+    CHECK(station.state().pair->sides[0].name == "Oat rounds, new recipe");
+    CHECK(station.state().pair->sides[1].name == before->sides[1].name);
+    // What was put away is read again too.
+    Station other;
+    other.scan(shelf::oats);
+    other.ask(ui::StartOver{});
+    other.session.use(newer);
+    other.ask(ui::TakeBack{});
+    CHECK(other.on(Side::Left) == "Oat rounds, new recipe");
+}
+
+TEST_CASE("ways: what the new catalog does not have stays on its side as it was")
+{
+    Station station;
+    station.scan(shelf::oats);
+    catalog::Store empty(":memory:");
+    station.session.use(empty);
+    CHECK(station.on(Side::Left) == "Oat rounds");
+    CHECK(station.state().label.has_value());
+}
+
+TEST_CASE("ways: a notice goes with the next touch, unless the touch brings its own")
+{
+    Station station;
+    station.scan(shelf::oats);
+    CHECK(station.notice() == "Oat rounds is now on the left.");
+    const unsigned number = station.state().notice.number;
+    station.ask(ui::TurnPage{1});
+    CHECK(station.notice().empty());
+    CHECK(station.state().notice.number == number); // nothing new to sound
+    station.ask(ui::ToggleKeep{Side::Left});
+    CHECK(!station.notice().empty());
 }
 
 TEST_CASE("ways: a product that the new catalog no longer has is not found")
