@@ -30,17 +30,6 @@ private:
     std::mutex mutex_;
 };
 
-void must_be_spoken(const std::string& code, const std::vector<ui::Language>& languages)
-{
-    std::string codes;
-    for (const auto& language : languages) {
-        if (language.code() == code)
-            return;
-        codes += (codes.empty() ? "" : ", ") + language.code();
-    }
-    throw std::invalid_argument("this station has no language \"" + code + "\"; it has: " + codes);
-}
-
 std::unique_ptr<CameraSource> camera_for(const StationArguments& arguments, Every<Scan>& scans)
 {
     if (arguments.camera == "off")
@@ -57,7 +46,7 @@ void run(const StationArguments& arguments, Complaints& complaints)
     const auto complain = [&complaints](const std::string& sentence) { complaints(sentence); };
     const auto data = data_folder();
     const auto languages = read_languages(data);
-    must_be_spoken(arguments.language, languages);
+    static_cast<void>(language_named(arguments.language, languages));
     const FontBytes fonts = read_fonts();
     StationCatalog catalog(arguments.catalog, data);
     Session session(catalog.store(), languages);

@@ -4,8 +4,12 @@
 #include "kiosk/command/decode.h"
 #include "kiosk/command/load.h"
 #include "kiosk/command/render.h"
+#include "kiosk/files/data_folder.h"
+#include "kiosk/files/languages.h"
 
+#include <exception>
 #include <iostream>
+#include <stdexcept>
 #include <string>
 #include <variant>
 #include <vector>
@@ -34,9 +38,25 @@ struct Do {
     }
 };
 
+/// For the help, which is there even when the program's data is not.
+std::string languages()
+{
+    try {
+        return kiosk::language_codes(kiosk::data_folder());
+    } catch (const std::runtime_error&) {
+        return "";
+    }
+}
+
 } // namespace
 
 int main(int argc, char** argv)
 {
-    return std::visit(Do{}, kiosk::read_arguments(std::vector<std::string>(argv + 1, argv + argc)));
+    const std::vector<std::string> words(argv + 1, argv + argc);
+    try {
+        return std::visit(Do{}, kiosk::read_arguments(words, languages()));
+    } catch (const std::exception& broken) {
+        std::cerr << "pairstand: " << broken.what() << '\n';
+        return 2;
+    }
 }

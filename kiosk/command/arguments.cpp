@@ -71,12 +71,18 @@ void add_theme(CLI::App& app, std::string& theme)
     app.add_option("--theme", theme, "colours")->check(CLI::IsMember(themes))->capture_default_str();
 }
 
-void add_station(CLI::App& app, StationArguments& station, Size& size)
+/// "language of the answer: en, es".
+void add_language(CLI::App& app, std::string& code, const std::string& help, const std::string& languages)
+{
+    app.add_option("--lang", code, languages.empty() ? help : help + ": " + languages)->capture_default_str();
+}
+
+void add_station(CLI::App& app, StationArguments& station, Size& size, const std::string& languages)
 {
     app.add_option("--catalog", station.catalog, catalog_help);
     app.add_flag("--fullscreen", station.fullscreen, "fill the screen (F11 changes it, Ctrl+Q closes the station)");
     add_size(app, size, "size of the window");
-    app.add_option("--lang", station.language, "language to begin with")->capture_default_str();
+    add_language(app, station.language, "language to begin with", languages);
     add_text_size(app, station.text_percent);
     add_theme(app, station.theme);
     app.add_option("--camera", station.camera, "auto, off, or a device such as /dev/video0")->capture_default_str();
@@ -94,7 +100,7 @@ void add_load(CLI::App& app, LoadArguments& load)
     app.footer("With any fault nothing is loaded, unless the good rows are asked for.\n" + std::string(foot));
 }
 
-void add_compare(CLI::App& app, CompareArguments& compare)
+void add_compare(CLI::App& app, CompareArguments& compare, const std::string& languages)
 {
     app.add_option("LEFT", compare.left, "code of the product on the left, as printed under its bars")->required();
     app.add_option("RIGHT", compare.right, "code of the product on the right")->required();
@@ -102,7 +108,7 @@ void add_compare(CLI::App& app, CompareArguments& compare)
         ->transform(CLI::CheckedTransformer(bases).description("serving|package|same"));
     app.add_flag("--json", compare.json, "for programs: the form is described in docs/json.md");
     app.add_option("--catalog", compare.catalog, catalog_help);
-    app.add_option("--lang", compare.language, "language of the answer")->capture_default_str();
+    add_language(app, compare.language, "language of the answer", languages);
     app.footer(foot);
 }
 
@@ -113,7 +119,7 @@ void add_decode(CLI::App& app, DecodeArguments& decode)
                std::string(foot));
 }
 
-void add_render(CLI::App& app, RenderArguments& render, Size& size)
+void add_render(CLI::App& app, RenderArguments& render, Size& size, const std::string& languages)
 {
     app.add_option("SCREEN", render.screen,
                    "welcome, one_label, pair, not_found, which_product, pick_aisle, pick_product, gallery, or all")
@@ -126,7 +132,7 @@ void add_render(CLI::App& app, RenderArguments& render, Size& size)
     app.add_option("--page", render.page, "page of the screen")->check(CLI::Range(1, 99))->capture_default_str();
     add_size(app, size, "size of the picture");
     add_text_size(app, render.text_percent);
-    app.add_option("--lang", render.language, "language")->capture_default_str();
+    add_language(app, render.language, "language of the picture", languages);
     add_theme(app, render.theme);
     app.add_option("--catalog", render.catalog, catalog_help);
     app.footer(foot);
@@ -137,6 +143,24 @@ std::string one_sentence(std::string words, const std::string& command)
 {
     std::ranges::replace(words, '\n', ' ');
     return words + "; 'pairstand " + command + "--help' says what is expected";
+}
+
+/// Hands what stands before a command, "--lang es compare A B", on to the command. Returns what cannot be handed on,
+/// so that nothing is passed over in silence; empty when all was. Throws what CLI11 throws for a wrong value.
+std::string hand_on(const CLI::App& app, CLI::App& command)
+{
+    for (const CLI::Option* given : app.get_options([](const CLI::Option* option) { return option->count() > 0; })) {
+        CLI::Option* const taker = command.get_option_no_throw(given->get_name());
+        const std::string what = given->get_name() + " stands before '" + command.get_name() + "'";
+        if (!taker)
+            return what + ", which does not have that option";
+        if (taker->count() > 0)
+            return what + " and behind it: give it once";
+        for (const auto& result : given->results())
+            taker->add_result(result);
+        taker->run_callback();
+    }
+    return "";
 }
 
 /// Whether --help or --version was asked for, and of which command; CLI11 reports both as errors of status 0.
@@ -156,7 +180,7 @@ Command ended(const CLI::App& app, const CLI::ParseError& end)
 
 } // namespace
 
-Command read_arguments(std::vector<std::string> arguments)
+Command read_arguments(std::vector<std::string> arguments, const std::string& languages)
 {
     CLI::App app("Two food labels side by side. Without a command: opens the station.", "pairstand");
     app.set_version_flag("--version", std::string("pairstand ") + PAIRSTAND_VERSION);
@@ -169,20 +193,23 @@ Command read_arguments(std::vector<std::string> arguments)
     RenderArguments render;
     Size window;
     Size picture;
-    add_station(app, station, window);
+    add_station(app, station, window, languages);
     app.footer("The commands work without a display; 'pairstand COMMAND --help' explains each.\n" + std::string(foot));
     auto* const load_command = app.add_subcommand("load", "put the products of sheets into a catalog");
     auto* const compare_command = app.add_subcommand("compare", "two products side by side, in words");
     auto* const decode_command = app.add_subcommand("decode", "which product code is in a picture");
     auto* const render_command = app.add_subcommand("render", "draw a screen into a PNG file");
     add_load(*load_command, load);
-    add_compare(*compare_command, compare);
+    add_compare(*compare_command, compare, languages);
     add_decode(*decode_command, decode);
-    add_render(*render_command, render, picture);
+    add_render(*render_command, render, picture, languages);
 
     std::ranges::reverse(arguments); // as CLI11 takes them
     try {
         app.parse(std::move(arguments));
+        for (CLI::App* command : app.get_subcommands())
+            if (const auto left = hand_on(app, *command); !left.empty())
+                return Misused{one_sentence(left, command->get_name() + " ")};
     } catch (const CLI::ParseError& end) {
         return ended(app, end);
     }

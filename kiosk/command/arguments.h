@@ -40,7 +40,8 @@ struct Misused {
 using Command =
     std::variant<StationArguments, LoadArguments, CompareArguments, DecodeArguments, RenderArguments, Printed, Misused>;
 
-/// Reads the arguments, without the program's name.
-[[nodiscard]] Command read_arguments(std::vector<std::string> arguments);
+/// Reads the arguments, without the program's name. `languages` are the codes that help names: "en, es".
+/// An option before a command counts for the command.
+[[nodiscard]] Command read_arguments(std::vector<std::string> arguments, const std::string& languages = "");
 
 } // namespace kiosk

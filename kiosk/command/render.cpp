@@ -46,14 +46,6 @@ const ui::ScreenInfo& screen_named(const std::string& name)
     throw std::invalid_argument("there is no screen \"" + name + "\"; there are: " + names);
 }
 
-void must_be_known(const Studio& studio, const RenderArguments& arguments)
-{
-    const auto known = [&](const ui::Language& language) { return language.code() == arguments.language; };
-    if (std::ranges::none_of(studio.languages, known))
-        throw std::invalid_argument("there is no language \"" + arguments.language + "\" in " +
-                                    (data_folder() / "languages").string());
-}
-
 /// Nothing, or why the screen cannot be reached.
 std::optional<std::string> draw_one(Studio& studio, const RenderArguments& arguments, const ui::ScreenInfo& screen,
                                     const fs::path& file)
@@ -109,7 +101,7 @@ int render(const RenderArguments& arguments, std::ostream& out, std::ostream& er
     try {
         const ui::ScreenInfo* screen = arguments.screen == "all" ? nullptr : &screen_named(arguments.screen);
         Studio studio(arguments);
-        must_be_known(studio, arguments);
+        static_cast<void>(language_named(arguments.language, studio.languages));
         if (!screen)
             draw_all(studio, arguments, out);
         else if (const auto trouble = draw_one(studio, arguments, *screen, arguments.out))

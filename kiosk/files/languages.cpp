@@ -19,18 +19,28 @@ std::string told(const core::Error& error)
     return error.place.found.empty() ? words : words + " (" + error.place.found + ")";
 }
 
-} // namespace
-
-std::vector<ui::Language> read_languages(const std::filesystem::path& data_folder)
+/// English first, the others by their code.
+std::vector<std::filesystem::path> files_in(const std::filesystem::path& data_folder)
 {
     std::vector<std::filesystem::path> files;
     for (const auto& entry : std::filesystem::directory_iterator(data_folder / "languages"))
         if (entry.path().extension() == ".po")
             files.push_back(entry.path());
     std::ranges::sort(files, {}, [](const auto& file) { return std::pair(file.stem() != "en", file.stem()); });
+    return files;
+}
 
+std::string joined(std::string list, const std::string& code)
+{
+    return list.empty() ? code : list + ", " + code;
+}
+
+} // namespace
+
+std::vector<ui::Language> read_languages(const std::filesystem::path& data_folder)
+{
     std::vector<ui::Language> languages;
-    for (const auto& file : files) {
+    for (const auto& file : files_in(data_folder)) {
         auto language = ui::Language::parse(read_file(file), file.stem().string(), file.string());
         if (!language)
             throw std::runtime_error("a language file is broken: " + told(language.error()));
@@ -39,6 +49,28 @@ std::vector<ui::Language> read_languages(const std::filesystem::path& data_folde
     if (languages.empty())
         throw std::runtime_error("there is no language file in " + (data_folder / "languages").string());
     return languages;
+}
+
+const ui::Language& language_named(const std::string& code, const std::vector<ui::Language>& languages)
+{
+    std::string codes;
+    for (const auto& language : languages) {
+        if (language.code() == code)
+            return language;
+        codes = joined(codes, language.code());
+    }
+    throw std::invalid_argument("this station has no language \"" + code + "\"; it has: " + codes);
+}
+
+std::string language_codes(const std::filesystem::path& data_folder)
+{
+    std::string codes;
+    try {
+        for (const auto& file : files_in(data_folder))
+            codes = joined(codes, file.stem().string());
+    } catch (const std::filesystem::filesystem_error&) { // help is there all the same
+    }
+    return codes;
 }
 
 } // namespace kiosk

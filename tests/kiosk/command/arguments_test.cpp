@@ -77,6 +77,20 @@ TEST_CASE("arguments: each command takes its own")
     CHECK(render.theme == "plain");
 }
 
+TEST_CASE("arguments: what stands before a command counts for the command")
+{
+    const auto compare = as<kiosk::CompareArguments>({"--catalog", "c.db", "--lang=es", "compare", "1", "2", "--json"});
+    CHECK(compare.catalog == "c.db");
+    CHECK(compare.language == "es");
+    CHECK(compare.json);
+    const auto render = as<kiosk::RenderArguments>(
+        {"--size", "800x1280", "--text-size", "200", "--theme", "night", "render", "pair", "--out", "p.png"});
+    CHECK(render.width == 800);
+    CHECK(render.height == 1280);
+    CHECK(render.text_percent == 200);
+    CHECK(render.theme == "night");
+}
+
 TEST_CASE("arguments: what makes no sense is refused in one sentence that says where help is")
 {
     struct Case {
@@ -101,6 +115,11 @@ TEST_CASE("arguments: what makes no sense is refused in one sentence that says w
         {"a text size between", {"--text-size", "110"}, "110"},
         {"page 0", {"render", "pair", "--out", "p", "--page", "0"}, "--page"},
         {"an unknown theme", {"--theme", "neon"}, "neon"},
+        {"an option that the command does not have",
+         {"--size", "800x1280", "compare", "1", "2"},
+         "--size stands before 'compare', which does not have"},
+        {"a flag of the station", {"--fullscreen", "decode", "a.png"}, "--fullscreen stands before 'decode'"},
+        {"the same before and behind", {"--lang", "es", "compare", "1", "2", "--lang", "en"}, "give it once"},
         {"two commands", {"decode", "a.png", "--json"}, "--json"},
     };
     for (const auto& c : cases) {
@@ -124,5 +143,11 @@ TEST_CASE("arguments: --help of the program and of each command, and --version")
         CHECK(text({command, "--help"}).ends_with('\n'));
     }
     CHECK(text({"compare", "--help"}).find("--per") != std::string::npos);
+    const auto help = [](const std::vector<std::string>& arguments) {
+        return std::get<kiosk::Printed>(read_arguments(arguments, "en, es")).text;
+    };
+    CHECK(help({"--help"}).find("language to begin with: en, es") != std::string::npos);
+    CHECK(help({"compare", "--help"}).find("language of the answer: en, es") != std::string::npos);
+    CHECK(help({"render", "--help"}).find("language of the picture: en, es") != std::string::npos);
     CHECK(text({"--version"}).starts_with("pairstand "));
 }
