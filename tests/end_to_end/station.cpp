@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <fcntl.h>
 #include <sstream>
 #include <stdexcept>
@@ -77,12 +78,29 @@ Station::Station(std::vector<std::string> arguments, Environment environment)
         throw std::runtime_error("the station does not open: " + said());
 }
 
-void Station::press(std::vector<std::string> keys)
+void Station::xdotool(std::vector<std::string> words)
 {
-    keys.insert(keys.begin(), {"xdotool", "key", "--delay", "0"});
-    const auto ended = run(keys, {{"DISPLAY", display_.name()}});
+    words.insert(words.begin(), "xdotool");
+    const auto ended = run(words, {{"DISPLAY", display_.name()}});
     if (ended.status != 0)
         throw std::runtime_error("xdotool: " + ended.err);
+}
+
+void Station::press(std::vector<std::string> keys)
+{
+    keys.insert(keys.begin(), {"key", "--delay", "0"});
+    xdotool(std::move(keys));
+}
+
+void Station::touch(ImVec2 at, std::chrono::milliseconds held, std::optional<ImVec2> lifted)
+{
+    const auto pixels = [](float place) { return std::to_string(std::lround(place)); };
+    const std::string seconds = std::to_string(static_cast<double>(held.count()) / 1'000);
+    std::vector<std::string> words{"mousemove", pixels(at.x), pixels(at.y), "mousedown", "1", "sleep", seconds};
+    if (lifted)
+        words.insert(words.end(), {"mousemove", pixels(lifted->x), pixels(lifted->y), "sleep", seconds});
+    words.insert(words.end(), {"mouseup", "1"});
+    xdotool(std::move(words));
 }
 
 void Station::scan(const std::string& digits)

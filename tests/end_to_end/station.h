@@ -4,6 +4,9 @@
 #include "tests/support/process.h"
 #include "tests/support/temp_folder.h"
 
+#include <imgui.h>
+
+#include <chrono>
 #include <fstream>
 #include <memory>
 #include <optional>
@@ -46,6 +49,9 @@ public:
     /// Types the digits and Enter, as a scanner does.
     void scan(const std::string& digits);
 
+    /// Puts a finger there, holds it for so long, and lifts it; there, or where it has slid to.
+    void touch(ImVec2 at, std::chrono::milliseconds held, std::optional<ImVec2> lifted = std::nullopt);
+
     /// All lines of the trace so far.
     [[nodiscard]] const std::vector<TraceLine>& trace();
     /// The nth answer (from 1) and the first frame that shows it; nothing when it does not come.
@@ -62,6 +68,8 @@ public:
     [[nodiscard]] std::string said() const;
 
 private:
+    void xdotool(std::vector<std::string> words);
+
     TempFolder folder_; // first: everything else writes into it
     Display display_;
     std::unique_ptr<Running> program_;
