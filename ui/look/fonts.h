@@ -19,7 +19,7 @@ struct FontFiles {
 /// The fonts of one atlas.
 struct Fonts {
     ImFont* note = nullptr;
-    ImFont* bar = nullptr; ///< the bar's words and the notice: like note, but growing only half as far
+    ImFont* bar = nullptr; ///< the bar's words and the notice: like note, but growing only a quarter as far
     ImFont* text = nullptr;
     ImFont* strong = nullptr; ///< bold, at the size of text
     ImFont* name = nullptr;   ///< bold

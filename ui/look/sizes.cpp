@@ -17,7 +17,7 @@ Sizes sizes_for(float width, float height, int text_percent)
     const auto px = [](float size) { return std::round(size); };
     Sizes sizes{};
     sizes.note = px(24 * full);
-    sizes.bar = px(24 * less);
+    sizes.bar = px(24 * (window + (less - window) * 0.5F));
     sizes.text = px(30 * full);
     sizes.name = std::max(px(38 * less), sizes.text);
     sizes.figure = std::max(px(47 * less), sizes.text);

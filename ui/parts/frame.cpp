@@ -2,7 +2,10 @@
 
 #include "ui/widgets/button.h"
 #include "ui/widgets/text.h"
+#include "ui/words/numbers.h"
 
+#include <algorithm>
+#include <cmath>
 #include <optional>
 #include <string>
 #include <vector>
@@ -17,14 +20,33 @@ struct Item {
     std::optional<Action> action; ///< nothing: only words
     bool there = true;            ///< its place is kept when it is not there, so that the others stay where they are
     float width = 0;
+    bool chosen = false; ///< where it leads to is what is shown
     float x = 0;
-    int row = 0;
+    int row = 0; ///< from the bottom: what comes first keeps its place however many rows there are
 };
+
+/// What is always there comes first; the page buttons come behind it.
+constexpr std::size_t own = 5;
+
+float bar_button_width(const Ui& ui, const std::string& words)
+{
+    return std::max(ui.look.sizes.target, text_width(ui, words, Style::Bar) + 4 * ui.look.sizes.unit);
+}
 
 Item button_item(const Ui& ui, TextId id, Action action, bool there)
 {
     const auto& words = ui.language.text(id);
-    return {words, id, std::move(action), there, button_width(ui, words, Style::Bar), 0, 0};
+    return {words, id, std::move(action), there, bar_button_width(ui, words)};
+}
+
+/// The size that is on stands on the button. It is the first of the bar, so that a finger that taps on one place goes
+/// round all sizes.
+Item text_size_item(const Ui& ui, int percent)
+{
+    const auto words = [&ui](int value) {
+        return ui.language.fill(TextId::button_text_size, {{"percent", percent_words(value, false, ui.language)}});
+    };
+    return {words(percent), TextId::button_text_size, NextTextSize{}, true, bar_button_width(ui, words(100))};
 }
 
 std::vector<Item> items_of(const Ui& ui, const State& state, const Paging& paging)
@@ -32,11 +54,11 @@ std::vector<Item> items_of(const Ui& ui, const State& state, const Paging& pagin
     const bool home = state.screen == ScreenId::Welcome;
     const bool held = state.sides[0] || state.sides[1];
     std::vector<Item> items;
-    // What is always there comes first, so that nothing moves when the rest comes and goes.
+    items.push_back(text_size_item(ui, state.text_percent));
     items.push_back({state.other_language, TextId::language_name, NextLanguage{}, true,
-                     button_width(ui, state.other_language, Style::Bar), 0, 0});
-    items.push_back(button_item(ui, TextId::button_text_size, NextTextSize{}, true));
-    items.push_back(button_item(ui, TextId::button_by_name, ChooseByName{}, state.screen != ScreenId::PickAisle));
+                     bar_button_width(ui, state.other_language)});
+    items.push_back(button_item(ui, TextId::button_by_name, ChooseByName{}, true));
+    items.back().chosen = state.screen == ScreenId::PickAisle;
     Item take_back = button_item(ui, TextId::button_take_back, TakeBack{}, true);
     Item start_over = button_item(ui, TextId::button_start_over, StartOver{}, held || !home);
     take_back.width = start_over.width = std::max(take_back.width, start_over.width); // they stand in one place
@@ -48,16 +70,21 @@ std::vector<Item> items_of(const Ui& ui, const State& state, const Paging& pagin
         TextId::page_of, {{"n", std::to_string(paging.page + 1)}, {"all", std::to_string(paging.pages)}});
     // Figures are equally wide: the room for two and two of them holds every count of pages.
     const std::string widest = ui.language.fill(TextId::page_of, {{"n", "00"}, {"all", "00"}});
-    items.push_back({page, std::nullopt, std::nullopt, several, text_width(ui, widest, Style::Bar), 0, 0});
+    items.push_back({page, std::nullopt, std::nullopt, several, text_width(ui, widest, Style::Bar)});
     items.push_back(button_item(ui, TextId::button_page_next, TurnPage{1}, several && paging.page + 1 < paging.pages));
     return items;
 }
 
-/// Puts the items into rows; the page buttons stay together and stand at the right end.
-int lay_out(const Ui& ui, std::vector<Item>& items, float width)
+/// The rows of the bar, and what the page buttons leave free beside them.
+struct Rows {
+    int count = 1;
+    float free = 0; ///< left of the page buttons where they have a row of their own; 0 where they share one
+};
+
+/// Puts the items into rows from the bottom up; the page buttons stay together at the right end of the topmost.
+Rows lay_out(const Ui& ui, std::vector<Item>& items, float width)
 {
     const float gap = 1.5F * ui.look.sizes.unit;
-    constexpr std::size_t own = 5; // behind them come the page buttons
     float x = 0;
     int row = 0;
     for (std::size_t i = 0; i < items.size() && i < own; ++i) {
@@ -72,7 +99,8 @@ int lay_out(const Ui& ui, std::vector<Item>& items, float width)
     float group = -gap;
     for (std::size_t i = own; i < items.size(); ++i)
         group += items[i].width + gap;
-    if (x + group > width)
+    const bool own_row = x + group > width;
+    if (own_row)
         ++row;
     x = width - group;
     for (std::size_t i = own; i < items.size(); ++i) {
@@ -80,12 +108,50 @@ int lay_out(const Ui& ui, std::vector<Item>& items, float width)
         items[i].row = row;
         x += items[i].width + gap;
     }
-    return row + 1;
+    return {row + 1, own_row ? width - group - 2 * gap : 0};
 }
 
 float bar_height(const Ui& ui)
 {
-    return std::max(ui.look.sizes.target, line_height(ui, Style::Bar) + 2 * ui.look.sizes.unit);
+    return std::max(ui.look.sizes.target, line_height(ui, Style::Bar) + ui.look.sizes.unit);
+}
+
+/// The room for what is said of the two sides, kept also while nothing is said: rows must not come and go with it.
+float notice_height(const Ui& ui, const State& state, float width)
+{
+    const auto height = [&](const std::string& words) { return text_height(ui, words, Style::Bar, width); };
+    float most = std::max(line_height(ui, Style::Bar), height(state.notice.words));
+    for (const Side side : {Side::Left, Side::Right})
+        if (const auto& held = state.sides[index_of(side)]) {
+            const auto& place = ui.language.text(side == Side::Left ? TextId::side_left : TextId::side_right);
+            const auto& name = held->product.name;
+            for (const TextId said :
+                 {TextId::notice_found, TextId::notice_already, TextId::notice_kept, TextId::notice_let_go})
+                most = std::max(most, height(ui.language.fill(said, {{"name", name}, {"side", place}})));
+        }
+    return most;
+}
+
+/// Cuts the place of the notice: beside the page buttons where those have a row of their own and it is no worse off
+/// there, else a strip above the bar.
+Area cut_notice(const Ui& ui, const State& state, const Rows& rows, Frame& frame)
+{
+    const float unit = ui.look.sizes.unit;
+    const float above = notice_height(ui, state, frame.body.width());
+    if (rows.free > 0) {
+        const float row = bar_height(ui);
+        const float beside = notice_height(ui, state, rows.free);
+        const float more = std::max(0.0F, beside - row);
+        if (more < above + unit) {
+            frame.body.cut_bottom(more);
+            Area place{{frame.bar.low.x, frame.bar.low.y - more}, {frame.bar.low.x + rows.free, frame.bar.low.y + row}};
+            frame.body.cut_bottom(unit);
+            return place;
+        }
+    }
+    const Area place = frame.body.cut_bottom(above);
+    frame.body.cut_bottom(unit);
+    return place;
 }
 
 } // namespace
@@ -93,28 +159,27 @@ float bar_height(const Ui& ui)
 Frame frame_of(const Ui& ui, const State& state)
 {
     const auto& sizes = ui.look.sizes;
-    Area rest{{0, 0}, {sizes.width, sizes.height}};
-    rest = rest.inset(sizes.margin, sizes.margin * 0.75F);
-    auto items = items_of(ui, state, Paging{}); // room is kept for all of them, so that none pushes others about
-    const int rows = lay_out(ui, items, rest.width());
-    const float height = bar_height(ui);
     Frame frame;
-    frame.bar = rest.cut_bottom(static_cast<float>(rows) * (height + sizes.unit) - sizes.unit);
-    rest.cut_bottom(1.5F * sizes.unit);
-    const float notice =
-        std::max(line_height(ui, Style::Bar), text_height(ui, state.notice.words, Style::Bar, rest.width()));
-    frame.notice = rest.cut_bottom(notice);
-    rest.cut_bottom(sizes.unit);
-    frame.body = rest;
+    frame.body = Area{{0, 0}, {sizes.width, sizes.height}}.inset(sizes.margin, sizes.margin * 0.75F);
+    auto items = items_of(ui, state, Paging{}); // room is kept for all of them, so that none pushes others about
+    const Rows rows = lay_out(ui, items, frame.body.width());
+    const float height = bar_height(ui);
+    frame.bar = frame.body.cut_bottom(static_cast<float>(rows.count) * (height + sizes.unit) - sizes.unit);
+    frame.body.cut_bottom(sizes.unit);
+    frame.notice = cut_notice(ui, state, rows, frame);
+    const bool beside = frame.notice.high.y > frame.bar.low.y;
+    frame.rule = (beside ? frame.notice.low.y : frame.bar.low.y) - 0.5F * sizes.unit;
     return frame;
 }
 
 void close_frame(const Ui& ui, const State& state, const Frame& frame, const Paging& paging, Actions& asked)
 {
     const auto& sizes = ui.look.sizes;
-    text(ui, state.notice.words, Style::Bar, frame.notice);
-    const float y = frame.bar.low.y - 0.75F * sizes.unit;
-    canvas().AddLine({frame.bar.low.x, y}, {frame.bar.high.x, y}, ui.look.theme.hairline, sizes.line);
+    Area said = frame.notice;
+    const float spare = said.height() - text_height(ui, state.notice.words, Style::Bar, said.width());
+    said.low.y += std::max(0.0F, std::floor(spare / 2));
+    text(ui, state.notice.words, Style::Bar, said);
+    canvas().AddLine({frame.bar.low.x, frame.rule}, {frame.bar.high.x, frame.rule}, ui.look.theme.hairline, sizes.line);
     auto items = items_of(ui, state, paging);
     lay_out(ui, items, frame.bar.width());
     const float height = bar_height(ui);
@@ -122,12 +187,13 @@ void close_frame(const Ui& ui, const State& state, const Frame& frame, const Pag
         if (!item.there)
             continue;
         Area area;
-        area.low = {frame.bar.low.x + item.x, frame.bar.low.y + static_cast<float>(item.row) * (height + sizes.unit)};
-        area.high = {area.low.x + item.width, area.low.y + height};
+        area.high.y = frame.bar.high.y - static_cast<float>(item.row) * (height + sizes.unit);
+        area.low = {frame.bar.low.x + item.x, area.high.y - height};
+        area.high.x = area.low.x + item.width;
         if (!item.action) {
             area.low.y += (height - line_height(ui, Style::Bar)) / 2;
             text(ui, item.words, Style::Bar, area, Align::Centre);
-        } else if (button(ui, item.words, item.id, area, {Style::Bar, false, false, Align::Centre}))
+        } else if (button(ui, item.words, item.id, area, {Style::Bar, item.chosen, false, Align::Centre}))
             asked.push_back(*item.action);
     }
 }

@@ -11,9 +11,10 @@ namespace ui {
 
 /// The areas of a screen.
 struct Frame {
-    Area body; ///< for the screen's own content
-    Area notice;
+    Area body;   ///< for the screen's own content
+    Area notice; ///< above the bar, or beside the page buttons where those have the bar's top row to themselves
     Area bar;
+    float rule = 0; ///< where the line stands that parts the content from the rest
 };
 
 /// Cuts the window into body, notice and bar.

@@ -1,14 +1,18 @@
 // The bar: Back, Start over, Language, Text size and By name stand in one place, whatever the screen.
 #include "tests/support/headless.h"
+#include "tests/support/mouse_compat.h"
 #include "tests/ui/samples.h"
 #include "ui/parts/frame.h"
 #include "ui/screens/screens.h"
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
+#include <cfloat>
 #include <map>
 #include <set>
 #include <string>
+#include <utility>
 
 namespace {
 
@@ -65,10 +69,97 @@ TEST_CASE("frame: every button of the bar stands in the same place on every scre
         }
 }
 
-TEST_CASE("frame: body, notice and bar lie below each other inside the window, also with a long notice")
+namespace {
+
+/// Puts a finger on that very place and lifts it, whatever stands there.
+ui::Actions tap_at(test::Headless& screen, const ui::State& state, ImVec2 at)
+{
+    screen.frame(state);
+    screen.frame(state);
+    ui::Actions all;
+    for (const bool down : {false, true, false}) {
+        test::put_finger(at, down);
+        for (const auto& action : screen.frame(state))
+            all.push_back(action);
+    }
+    test::put_finger({-FLT_MAX, -FLT_MAX}, false);
+    screen.frame(state);
+    return all;
+}
+
+const ui::Note& note_of(const test::Headless& screen, TextId id)
+{
+    const auto found = std::ranges::find(screen.notes(), id, &ui::Note::id);
+    REQUIRE(found != screen.notes().end());
+    return *found;
+}
+
+/// Four taps on one place, each on a screen of the size that the one before asked for.
+void tap_round(ImVec2 size, const std::string& code, ui::State state)
+{
+    ImVec2 at{0, 0};
+    for (const int percent : ui::text_percents) {
+        CAPTURE(percent);
+        test::Headless screen(size, percent, code);
+        CHECK(state.text_percent == percent);
+        screen.frame(state);
+        const auto& note = note_of(screen, TextId::button_text_size);
+        CHECK(note.words.find(std::to_string(percent) + "%") != std::string::npos);
+        if (percent == 100)
+            at = {(note.low.x + note.high.x) / 2, (note.low.y + note.high.y) / 2};
+        CHECK(tap_at(screen, state, at) == ui::Actions{ui::NextTextSize{}});
+        state.text_percent = ui::next_text_percent(state.text_percent);
+    }
+    CHECK(state.text_percent == 100);
+}
+
+} // namespace
+
+TEST_CASE("frame: a finger that taps on one place goes round all text sizes")
+{
+    for (const ImVec2 size : {ImVec2{1280, 800}, ImVec2{1920, 1080}, ImVec2{800, 1280}})
+        for (const std::string code : {"en", "es"}) {
+            CAPTURE(size.x);
+            CAPTURE(code);
+            const auto& language = test::language(code);
+            const auto& strands = test::demo_product("9520141001120");
+            const auto& granola = test::demo_product("9520208001131");
+            tap_round(size, code, test::state_of(ui::ScreenId::Welcome, language));
+            tap_round(size, code, test::label_state(strands, language));
+            tap_round(size, code, test::pair_state(strands, granola, core::Basis::Serving, language));
+        }
+}
+
+TEST_CASE("frame: the list of aisles leaves no hole in the bar: By name is shown as chosen")
 {
     test::Headless screen;
-    for (const bool long_notice : {false, true}) {
+    const auto state = test::aisles_state(test::language("en"));
+    CHECK(screen.tap(state, TextId::button_by_name) == ui::Actions{ui::ChooseByName{}});
+}
+
+TEST_CASE("frame: what is said of the two sides moves nothing when it comes and goes")
+{
+    for (const ImVec2 size : {ImVec2{1280, 800}, ImVec2{800, 1280}})
+        for (const int percent : ui::text_percents) {
+            CAPTURE(size.x);
+            CAPTURE(percent);
+            test::Headless screen(size, percent);
+            auto state = test::pair_state(test::demo_product("9520427005033"), test::demo_product("9520427005088"),
+                                          core::Basis::Serving, test::language("en"));
+            REQUIRE(!state.notice.words.empty());
+            screen.frame([&](const ui::Ui& ui, ui::Actions&) {
+                const auto said = ui::frame_of(ui, state).body;
+                state.notice.words.clear();
+                const auto quiet = ui::frame_of(ui, state).body;
+                CHECK(said.high.y == quiet.high.y);
+            });
+        }
+}
+
+TEST_CASE("frame: body, notice and bar lie below each other inside the window, also with a long notice")
+{
+    for (const auto& [percent, long_notice] : {std::pair{100, false}, {100, true}, {200, false}}) {
+        test::Headless screen({1280, 800}, percent);
         auto state = test::state_of(ui::ScreenId::Welcome, test::language("en"));
         if (long_notice)
             for (int i = 0; i < 20; ++i)
@@ -78,7 +169,9 @@ TEST_CASE("frame: body, notice and bar lie below each other inside the window, a
             CHECK(frame.body.low.y >= 0);
             CHECK(frame.body.height() > 300);
             CHECK(frame.notice.low.y >= frame.body.high.y);
-            CHECK(frame.bar.low.y >= frame.notice.high.y);
+            CHECK(frame.rule <= frame.bar.low.y);
+            const bool beside = frame.notice.high.y > frame.bar.low.y; // the page buttons, at large letters
+            CHECK(beside == (percent == 200));
             CHECK(frame.bar.high.y <= 800);
         });
     }

@@ -20,7 +20,7 @@ TEST_CASE("welcome: says what to do, where the packages will stand, and what the
           "Choose by name\n"
           "Figures are those of the label on the day it was entered. Read the package in your hand "
           "too.\n"
-          "Español\nText size\nBy name\n");
+          "Text size 100%\nEspañol\nBy name\n");
     test::Headless spanish({1280, 800}, 100, "es");
     spanish.frame(test::state_of(ScreenId::Welcome, test::language("es")));
     CHECK(
@@ -32,7 +32,7 @@ TEST_CASE("welcome: says what to do, where the packages will stand, and what the
         "Derecha\nSegundo paquete\nEsperando un código\n"
         "Elegir por nombre\n"
         "Las cifras son las de la etiqueta el día en que se anotó. Lea también el paquete que tiene en la mano.\n"
-        "English\nTamaño\nPor nombre\n");
+        "Tamaño 100%\nEnglish\nPor nombre\n");
 }
 
 TEST_CASE("welcome: each touch asks for one thing")
@@ -75,7 +75,7 @@ TEST_CASE("not found: says which code, what to do, and where the same things sta
           "Choose by name\n"
           "The label on the package itself tells you the same things: servings first, then calories, then % Daily "
           "Value.\n"
-          "Español\nText size\nBy name\nStart over\nBack\n");
+          "Text size 100%\nEspañol\nBy name\nStart over\nBack\n");
     CHECK(english.tap(state, TextId::button_choose_by_name) == ui::Actions{ui::ChooseByName{}});
     CHECK(english.tap(state, TextId::button_back) == ui::Actions{ui::GoBack{}});
     CHECK(english.tap(state, TextId::button_start_over) == ui::Actions{ui::StartOver{}});
