@@ -13,6 +13,7 @@
 #include <string_view>
 #include <thread>
 #include <unistd.h>
+#include <utility>
 
 namespace kiosk {
 namespace {
@@ -80,9 +81,8 @@ public:
         SDL_GL_SetAttribute(SDL_GL_CONTEXT_MAJOR_VERSION, 3);
         SDL_GL_SetAttribute(SDL_GL_CONTEXT_MINOR_VERSION, 0);
         SDL_GL_SetAttribute(SDL_GL_DEPTH_SIZE, 0);
-        const Uint32 full = options.fullscreen ? SDL_WINDOW_FULLSCREEN_DESKTOP : 0;
         window_ = SDL_CreateWindow("Pairstand", SDL_WINDOWPOS_CENTERED, SDL_WINDOWPOS_CENTERED, options.width,
-                                   options.height, SDL_WINDOW_OPENGL | SDL_WINDOW_RESIZABLE | full);
+                                   options.height, SDL_WINDOW_OPENGL | SDL_WINDOW_RESIZABLE);
         if (!window_)
             fail("no window could be opened");
         context_ = SDL_GL_CreateContext(window_);
@@ -91,6 +91,8 @@ public:
             fail("the display cannot draw (OpenGL 3.0)");
         }
         SDL_GL_SetSwapInterval(0); // drawn on demand: waiting for the beam would only hold the answer back
+        if (options.fullscreen)
+            toggle_fullscreen();
     }
     ~Glass()
     {
@@ -100,13 +102,46 @@ public:
     Glass(const Glass&) = delete;
     Glass& operator=(const Glass&) = delete;
 
+    void toggle_fullscreen();
+
     [[nodiscard]] SDL_Window* window() const { return window_; }
     [[nodiscard]] SDL_GLContext context() const { return context_; }
 
 private:
+    void place(SDL_Rect area, bool bordered);
+
     SDL_Window* window_ = nullptr;
     SDL_GLContext context_ = nullptr;
+    std::optional<SDL_Rect> before_; ///< where the window was; set while it fills the screen
 };
+
+/// SDL only asks the window manager to fill the screen, and takes the new size for granted; where an X server has no
+/// window manager, as on a station, nothing would happen but a picture too large for its window. So the window itself
+/// takes the screen's place first.
+void Glass::toggle_fullscreen()
+{
+    if (before_) {
+        SDL_SetWindowFullscreen(window_, 0);
+        place(*std::exchange(before_, std::nullopt), true);
+        return;
+    }
+    SDL_Rect screen{};
+    if (SDL_GetDisplayBounds(std::max(0, SDL_GetWindowDisplayIndex(window_)), &screen) != 0)
+        return; // and the window stays as it is
+    SDL_Rect now{};
+    SDL_GetWindowPosition(window_, &now.x, &now.y);
+    SDL_GetWindowSize(window_, &now.w, &now.h);
+    before_ = now;
+    place(screen, false);
+    SDL_SetWindowFullscreen(window_, SDL_WINDOW_FULLSCREEN_DESKTOP);
+}
+
+void Glass::place(SDL_Rect area, bool bordered)
+{
+    SDL_SetWindowBordered(window_, bordered ? SDL_TRUE : SDL_FALSE);
+    SDL_SetWindowPosition(window_, area.x, area.y);
+    SDL_SetWindowSize(window_, area.w, area.h);
+}
 
 /// Dear ImGui with its two backends.
 class Drawing {
@@ -250,9 +285,7 @@ ui::Actions Window::draw(const ui::State& state, const ui::Language& language, u
 
 void Window::toggle_fullscreen()
 {
-    SDL_Window* window = parts_->glass.window();
-    const bool full = (SDL_GetWindowFlags(window) & SDL_WINDOW_FULLSCREEN_DESKTOP) == SDL_WINDOW_FULLSCREEN_DESKTOP;
-    SDL_SetWindowFullscreen(window, full ? 0 : SDL_WINDOW_FULLSCREEN_DESKTOP);
+    parts_->glass.toggle_fullscreen();
 }
 
 } // namespace kiosk

@@ -53,6 +53,7 @@ public:
     /// Draws a frame and shows it; returns what it asked for. `notes` gets what it said.
     [[nodiscard]] ui::Actions draw(const ui::State& state, const ui::Language& language, ui::Notes& notes);
 
+    /// Fills the screen, or gives the window the place back that it had.
     void toggle_fullscreen();
 
 private:

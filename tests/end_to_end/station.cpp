@@ -58,7 +58,8 @@ Display::Display(const std::string& size)
     name_ = ":" + digits;
 }
 
-Station::Station(std::vector<std::string> arguments, Environment environment)
+Station::Station(std::vector<std::string> arguments, Environment environment, const std::string& display)
+    : display_(display)
 {
     const auto trace = folder_.file("trace");
     const auto err = folder_.file("err");

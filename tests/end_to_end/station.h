@@ -42,7 +42,8 @@ struct TraceLine {
 class Station {
 public:
     /// Starts it and waits for its first picture. Throws std::runtime_error, with what it said, when none comes.
-    explicit Station(std::vector<std::string> arguments = {}, std::map<std::string, std::string> environment = {});
+    explicit Station(std::vector<std::string> arguments = {}, std::map<std::string, std::string> environment = {},
+                     const std::string& display = "1280x800");
 
     /// Types keys as fast as the X server takes them: names of keys as xdotool has them.
     void press(std::vector<std::string> keys);

@@ -207,6 +207,28 @@ TEST_CASE("end to end: bars before the camera come to the screen through the rea
     CHECK(station.program().end() == 0);
 }
 
+TEST_CASE("end to end: it fills the screen, also where no window manager helps, and goes back to its window")
+{
+    test::Station station({"--fullscreen"}, {}, "1920x1080");
+    // The ground's colour in each corner, and every word of the screen on it.
+    const auto fills = [&station] {
+        const auto picture = station.screenshot("full");
+        const auto corners =
+            test::run({"convert", picture, "-format",
+                       "%[pixel:p{0,0}] %[pixel:p{1919,0}] %[pixel:p{0,1079}] %[pixel:p{1919,1079}]", "info:"});
+        REQUIRE(corners.status == 0);
+        return corners.out.find("(0,0,0)") == std::string::npos && corners.out.find("black") == std::string::npos &&
+               corners.out.find("gray(0)") == std::string::npos;
+    };
+    CHECK(test::becomes_true(fills, std::chrono::seconds(20)));
+    CHECK(sees(read_screen(station), "Second package"));
+    station.press({"F11"});
+    CHECK(test::becomes_true([&] { return !fills(); }, std::chrono::seconds(20)));
+    station.press({"F11"});
+    CHECK(test::becomes_true(fills, std::chrono::seconds(20)));
+    CHECK(sees(read_screen(station), "Second package"));
+}
+
 TEST_CASE("end to end: without a display the station says so in one sentence that names what works")
 {
     const auto ended = test::pairstand({});
