@@ -36,8 +36,14 @@ struct Error {
         BadEncoding,     ///< bytes that are no text in the encoding found
         TooLarge,        ///< longer or larger than what is taken
         Empty,           ///< nothing to read
-        CannotRead,      ///< the file is missing, is a folder, or may not be read
-        CannotWrite,     ///< the file or its disk takes nothing
+        NoSuchFile,      ///< nothing lies there
+        IsFolder,        ///< a folder where a file is meant
+        NoCatalog,       ///< a file, but none of our catalogs
+        NewerCatalog,    ///< a catalog of a later version of this program
+        TornCatalog,     ///< a catalog with something missing or changed in it
+        CannotRead,      ///< the file may not be read, or its disk fails; `detail` is the system's word
+        Busy,            ///< another program is writing there
+        CannotWrite,     ///< the file or its disk takes nothing; `detail` is the system's word
     };
     Kind kind;
     std::string detail; ///< for the log; the shopper's sentence lives in ui/words/

@@ -46,9 +46,12 @@ void run(const StationArguments& arguments, Complaints& complaints)
     const auto complain = [&complaints](const std::string& sentence) { complaints(sentence); };
     const auto data = data_folder();
     const auto languages = read_languages(data);
-    static_cast<void>(language_named(arguments.language, languages));
+    const auto& language = language_named(arguments.language, languages);
     const FontBytes fonts = read_fonts();
-    StationCatalog catalog(arguments.catalog, data);
+    StationCatalog catalog = station_catalog(arguments.catalog, data, language);
+    catalog.on_trouble([&](const CatalogPlace& place, const core::Error& error) {
+        complain(catalog_trouble(place, error, language));
+    });
     Session session(catalog.store(), languages);
     session.set_language(arguments.language);
     session.set_text_percent(arguments.text_percent);
@@ -64,7 +67,7 @@ void run(const StationArguments& arguments, Complaints& complaints)
     const auto camera = camera_for(arguments, scans); // before the sound: it may set a variable of the environment
     std::unique_ptr<Sound> sound;
     if (!arguments.silent)
-        sound = std::make_unique<Sound>(complain);
+        sound = std::make_unique<Sound>([&] { complain(language.text(ui::TextId::sound_none) + "."); });
     if (camera)
         camera->start();
     const bool expected = arguments.camera != "auto" || !arguments.camera_source.empty();

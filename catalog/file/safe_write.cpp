@@ -32,9 +32,14 @@ void sync(const fs::path& path, int flags)
     }
 }
 
+auto refuse(core::Error::Kind kind, const fs::path& path, const std::string& detail)
+{
+    return core::refuse(kind, detail, core::Place{path.string(), 0, {}, {}, {}});
+}
+
 auto cannot_write(const fs::path& path, const std::string& detail)
 {
-    return core::refuse(core::Error::Kind::CannotWrite, detail, core::Place{path.string(), 0, {}, {}, {}});
+    return refuse(core::Error::Kind::CannotWrite, path, detail);
 }
 
 /// A load by the administrator must not take the catalog away from the station's own user.
@@ -87,8 +92,9 @@ core::Result<FolderLock> FolderLock::take(const fs::path& folder)
         return FolderLock(handle);
     const int why = errno;
     ::close(handle);
-    return cannot_write(folder,
-                        why == EWOULDBLOCK ? "another program is writing there" : std::generic_category().message(why));
+    if (why == EWOULDBLOCK)
+        return refuse(core::Error::Kind::Busy, folder, "another program is writing there");
+    return cannot_write(folder, std::generic_category().message(why));
 }
 
 FolderLock::FolderLock(FolderLock&& other) noexcept : handle_(std::exchange(other.handle_, -1)) {}
@@ -106,10 +112,10 @@ core::Result<SafeWrite> SafeWrite::begin(const fs::path& target, Disk& disk)
     if (error)
         return cannot_write(target, error.message());
     if (fs::is_directory(real, error))
-        return cannot_write(target, "it is a folder");
+        return refuse(core::Error::Kind::IsFolder, target, "it is a folder");
     auto lock = FolderLock::take(folder_of(real));
     if (!lock)
-        return cannot_write(target, lock.error().detail);
+        return refuse(lock.error().kind, target, lock.error().detail);
     SafeWrite writing(std::move(real), std::move(*lock), disk);
     writing.clear_aside();
     return writing;

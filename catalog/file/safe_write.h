@@ -28,7 +28,7 @@ public:
 /// Keeps every other writer out of a folder as long as it lives; ends with the process, however that ends.
 class FolderLock {
 public:
-    /// Errors: CannotWrite when the folder is missing or another writer holds it.
+    /// Errors: CannotWrite when the folder is missing, Busy when another writer holds it.
     [[nodiscard]] static core::Result<FolderLock> take(const std::filesystem::path& folder);
     FolderLock(FolderLock&& other) noexcept;
     FolderLock& operator=(FolderLock&&) = delete;
@@ -43,7 +43,7 @@ private:
 class SafeWrite {
 public:
     /// Locks the folder of `target` (a link is followed to the file it names) and clears away what a broken off
-    /// writing left. Errors: CannotWrite.
+    /// writing left. Errors: IsFolder, Busy, CannotWrite.
     [[nodiscard]] static core::Result<SafeWrite> begin(const std::filesystem::path& target, Disk& disk = real_disk());
 
     SafeWrite(SafeWrite&& other) noexcept;

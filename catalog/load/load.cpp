@@ -72,6 +72,8 @@ core::Result<std::size_t> write_aside(const std::filesystem::path& into, const s
 core::Result<std::size_t> replace(const std::filesystem::path& into, const std::vector<core::Product>& products,
                                   Disk& disk)
 {
+    std::error_code later; // if it cannot be made, writing says why
+    std::filesystem::create_directories(folder_of(into), later);
     auto writing = SafeWrite::begin(into, disk);
     if (!writing)
         return tl::make_unexpected(writing.error());

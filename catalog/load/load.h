@@ -29,8 +29,9 @@ struct LoadReport {
 /// that no sheet names stay; one with the same number is replaced. With any fault nothing is loaded (`taken` is 0 and
 /// the file untouched), unless the good rows are asked for; a sheet whose header has a fault has no good rows. The
 /// catalog is written beside the old one, synced and put in its place: whoever has the old one open goes on reading it,
-/// and a broken off load changes nothing. Errors: CannotRead (the catalog there is no catalog, newer or torn),
-/// CannotWrite (disk, permission, or another writer at work); all else is in the report.
+/// and a broken off load changes nothing. A missing folder is made. Errors: IsFolder, NoCatalog, NewerCatalog,
+/// TornCatalog and CannotRead of what lies at `into`, Busy (another writer at work), CannotWrite (disk, permission);
+/// all else is in the report.
 [[nodiscard]] core::Result<LoadReport> load(const std::vector<std::string>& sources, const std::filesystem::path& into,
                                             LoadOptions options = {}, Disk& disk = real_disk());
 

@@ -176,7 +176,10 @@ Sheet read_sheet_file(const std::string& path)
         return read_sheet(bytes_of(path), path);
     } catch (const std::system_error& error) {
         Sheet sheet;
-        sheet.faults.add({Error::Kind::CannotRead, error.code().message(), core::Place{path, 0, "", "", ""}});
+        const auto kind = error.code() == std::errc::no_such_file_or_directory ? Error::Kind::NoSuchFile
+                          : error.code() == std::errc::is_a_directory          ? Error::Kind::IsFolder
+                                                                               : Error::Kind::CannotRead;
+        sheet.faults.add({kind, error.code().message(), core::Place{path, 0, "", "", ""}});
         return sheet;
     }
 }

@@ -28,7 +28,7 @@ constexpr std::size_t most_rows = 200'000;        ///< rows with something in th
 /// gtin_cell.h.
 [[nodiscard]] Sheet read_sheet(std::string_view bytes, const std::string& source);
 
-/// The same from a file. Further faults: CannotRead, TooLarge.
+/// The same from a file. Further faults: NoSuchFile, IsFolder, CannotRead.
 [[nodiscard]] Sheet read_sheet_file(const std::string& path);
 
 } // namespace catalog

@@ -52,9 +52,21 @@ int pragma(SQLite::Database& database, const char* name)
     return database.execAndGet(std::string("PRAGMA ") + name).getInt();
 }
 
-auto cannot_read(const std::filesystem::path& path, const char* detail)
+using Kind = core::Error::Kind;
+
+auto refuse(Kind kind, const std::filesystem::path& path, const char* detail)
 {
-    return core::refuse(core::Error::Kind::CannotRead, detail, core::Place{path.string(), 0, {}, {}, {}});
+    return core::refuse(kind, detail, core::Place{path.string(), 0, {}, {}, {}});
+}
+
+auto no_catalog(const std::filesystem::path& path)
+{
+    return refuse(Kind::NoCatalog, path, "it is no Pairstand catalog");
+}
+
+auto torn(const std::filesystem::path& path)
+{
+    return refuse(Kind::TornCatalog, path, "it is torn");
 }
 
 } // namespace
@@ -72,13 +84,13 @@ core::Result<void> check_tables(SQLite::Database& database, const std::filesyste
 {
     try {
         if (pragma(database, "application_id") != application)
-            return cannot_read(path, "it is no Pairstand catalog");
+            return no_catalog(path);
         if (pragma(database, "user_version") > version)
-            return cannot_read(path, "it was made by a newer version of Pairstand");
+            return refuse(Kind::NewerCatalog, path, "it was made by a newer version of Pairstand");
         if (pragma(database, "user_version") != version)
-            return cannot_read(path, "it is no Pairstand catalog");
+            return no_catalog(path);
         if (database.execAndGet("PRAGMA integrity_check(1)").getString() != "ok")
-            return cannot_read(path, "it is torn");
+            return torn(path);
         return {};
     } catch (const SQLite::Exception& error) {
         return tl::make_unexpected(why_unreadable(error, path));
@@ -89,11 +101,11 @@ core::Error why_unreadable(const SQLite::Exception& error, const std::filesystem
 {
     switch (error.getErrorCode()) {
     case SQLITE_NOTADB:
-        return cannot_read(path, "it is no Pairstand catalog").value();
+        return no_catalog(path).value();
     case SQLITE_CORRUPT:
-        return cannot_read(path, "it is torn").value();
+        return torn(path).value();
     default:
-        return cannot_read(path, error.what()).value();
+        return refuse(Kind::CannotRead, path, error.what()).value();
     }
 }
 

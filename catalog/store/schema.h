@@ -16,10 +16,11 @@ namespace catalog {
 void make_tables(SQLite::Database& database);
 
 /// Whether this is a catalog that this program can read, with nothing missing or torn: reads all of it once.
-/// Errors: CannotRead, with `path` as its source.
+/// Errors: NoCatalog, NewerCatalog, TornCatalog, CannotRead, with `path` as their source.
 [[nodiscard]] core::Result<void> check_tables(SQLite::Database& database, const std::filesystem::path& path);
 
-/// What an exception says about a file that is being opened: CannotRead, with `path` as its source.
+/// What an exception says about a file that is being opened: NoCatalog, TornCatalog or CannotRead, with `path` as
+/// its source.
 [[nodiscard]] core::Error why_unreadable(const SQLite::Exception& error, const std::filesystem::path& path);
 
 } // namespace catalog

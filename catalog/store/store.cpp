@@ -10,8 +10,11 @@
 #include <SQLiteCpp/Statement.h>
 #include <SQLiteCpp/Transaction.h>
 
+#include <cerrno>
 #include <stdexcept>
 #include <sys/stat.h>
+#include <system_error>
+#include <unistd.h>
 #include <utility>
 
 namespace catalog {
@@ -60,11 +63,15 @@ core::Result<void> look_at(const fs::path& path, Store::Mode mode)
     std::error_code error;
     const auto status = fs::status(path, error);
     if (fs::is_directory(status))
-        return refuse(Error::Kind::CannotRead, path, "it is a folder");
+        return refuse(Error::Kind::IsFolder, path, "it is a folder");
+    if (status.type() == fs::file_type::none)
+        return refuse(Error::Kind::CannotRead, path, error.message());
     if (!fs::exists(status) && mode == Store::Mode::ReadOnly)
-        return refuse(Error::Kind::CannotRead, path, "there is no such file");
+        return refuse(Error::Kind::NoSuchFile, path, "there is no such file");
     if (fs::exists(status) && !fs::is_regular_file(status))
-        return refuse(Error::Kind::CannotRead, path, "it is no file");
+        return refuse(Error::Kind::NoCatalog, path, "it is no file");
+    if (fs::exists(status) && ::access(path.c_str(), R_OK) != 0)
+        return refuse(Error::Kind::CannotRead, path, std::generic_category().message(errno));
     return {};
 }
 
@@ -110,6 +117,19 @@ struct Store::Inside {
                                "ORDER BY aisle COLLATE NOCASE, name COLLATE NOCASE, gtin LIMIT ? OFFSET ?");
     }
 
+    /// Asks a statement, and tells of a file that breaks meanwhile with its path and what helps.
+    template<class Ask>
+    auto asked(std::optional<SQLite::Statement>& statement, Ask ask) const
+    {
+        try {
+            const ResetAtExit ready{*statement};
+            return ask(*statement);
+        } catch (const SQLite::Exception& error) {
+            throw std::runtime_error(path + ": the catalog cannot be read any more (" + error.what() +
+                                     "); move it away and load your sheets again");
+        }
+    }
+
     std::optional<FileIdentity> identity; // taken first: a file that comes in between counts as changed
     SQLite::Database database;            // before its statements: it must outlive them
     std::string path;
@@ -129,7 +149,7 @@ core::Result<Store> Store::open(const fs::path& path, Mode mode)
     if (mode == Mode::Write) {
         auto taken = FolderLock::take(folder_of(fs::weakly_canonical(path)));
         if (!taken)
-            return refuse(Error::Kind::CannotWrite, path, taken.error().detail);
+            return refuse(taken.error().kind, path, taken.error().detail);
         lock.emplace(std::move(*taken));
     }
     try {
@@ -167,41 +187,41 @@ Store::~Store() = default;
 
 std::optional<core::Product> Store::find(const core::Gtin& gtin) const
 {
-    auto& find = *inside_->find;
-    const ResetAtExit ready{find};
-    find.bind(1, key_of(gtin));
-    if (!find.executeStep())
-        return std::nullopt;
-    return product_in(find);
+    return inside_->asked(inside_->find, [&](SQLite::Statement& find) -> std::optional<core::Product> {
+        find.bind(1, key_of(gtin));
+        if (!find.executeStep())
+            return std::nullopt;
+        return product_in(find);
+    });
 }
 
 bool Store::holds(const core::Gtin& gtin) const
 {
-    auto& holds = *inside_->holds;
-    const ResetAtExit ready{holds};
-    holds.bind(1, key_of(gtin));
-    return holds.executeStep();
+    return inside_->asked(inside_->holds, [&](SQLite::Statement& holds) {
+        holds.bind(1, key_of(gtin));
+        return holds.executeStep();
+    });
 }
 
 std::size_t Store::count() const
 {
-    auto& count = *inside_->count;
-    const ResetAtExit ready{count};
-    count.executeStep();
-    return static_cast<std::size_t>(count.getColumn(0).getInt64());
+    return inside_->asked(inside_->count, [](SQLite::Statement& count) {
+        count.executeStep();
+        return static_cast<std::size_t>(count.getColumn(0).getInt64());
+    });
 }
 
 std::vector<ListedProduct> Store::products_in_order(std::size_t limit, std::size_t offset) const
 {
-    auto& page = *inside_->page;
-    const ResetAtExit ready{page};
-    page.bind(1, static_cast<std::int64_t>(limit));
-    page.bind(2, static_cast<std::int64_t>(offset));
-    std::vector<ListedProduct> products;
-    while (page.executeStep())
-        products.push_back({gtin_of(page.getColumn(0).getInt64()), page.getColumn(1).getString(),
-                            page.getColumn(2).getString(), page.getColumn(3).getString()});
-    return products;
+    return inside_->asked(inside_->page, [&](SQLite::Statement& page) {
+        page.bind(1, static_cast<std::int64_t>(limit));
+        page.bind(2, static_cast<std::int64_t>(offset));
+        std::vector<ListedProduct> products;
+        while (page.executeStep())
+            products.push_back({gtin_of(page.getColumn(0).getInt64()), page.getColumn(1).getString(),
+                                page.getColumn(2).getString(), page.getColumn(3).getString()});
+        return products;
+    });
 }
 
 void Store::put(const core::Product& product)

@@ -24,7 +24,7 @@ struct ListedProduct {
 
 /// An open catalog. A station serves from a file that is open for reading only; a load puts a new file in its place
 /// (catalog/load/load.h), and the open one goes on serving the old products until it is opened again.
-/// Every function may throw a std::runtime_error when the file or its disk breaks under it.
+/// Every function may throw a std::runtime_error, with the path in it, when the file or its disk breaks under it.
 /// For one thread at a time; every thread opens a Store of its own.
 class Store {
 public:
@@ -34,8 +34,8 @@ public:
     };
 
     /// Opens a catalog file and looks it through once (half a second for 100,000 products).
-    /// Errors: CannotRead (missing, a folder, no catalog, made by a newer version, torn), CannotWrite; `detail` says
-    /// which, `place.source` is the path.
+    /// Errors: NoSuchFile, IsFolder, NoCatalog, NewerCatalog, TornCatalog, CannotRead, Busy, CannotWrite;
+    /// `place.source` is the path.
     [[nodiscard]] static core::Result<Store> open(const std::filesystem::path& path, Mode mode);
 
     /// A catalog that lives in memory (":memory:"), or in a file that nobody else knows yet: no other writer is kept

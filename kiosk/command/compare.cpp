@@ -1,5 +1,6 @@
 #include "kiosk/command/compare.h"
 
+#include "catalog/read/text.h"
 #include "core/compare/comparison.h"
 #include "kiosk/command/columns.h"
 #include "kiosk/command/json_out.h"
@@ -7,12 +8,17 @@
 #include "kiosk/files/data_folder.h"
 #include "kiosk/files/languages.h"
 #include "kiosk/session/scanning.h"
+#include "ui/words/error_words.h"
+#include "ui/words/numbers.h"
 #include "ui/words/pair_words.h"
 
 #include <nlohmann/json.hpp>
 
-#include <algorithm>
+#include <initializer_list>
+#include <optional>
 #include <ostream>
+#include <string>
+#include <vector>
 
 namespace kiosk {
 namespace {
@@ -20,40 +26,84 @@ namespace {
 constexpr int done = 0;
 constexpr int not_done = 2;
 
+/// Says why nothing came of it.
+class Complaints {
+public:
+    Complaints(const ui::Language& language, std::ostream& err) : language_(language), err_(err) {}
+    void say(ui::TextId text, std::initializer_list<ui::Fill> fills) const
+    {
+        sentence(language_.fill(text, fills) + ".");
+    }
+    void say(const core::Error& error) const { sentence(ui::sentence(error, language_)); }
+    void sentence(const std::string& words) const { err_ << "pairstand compare: " << words << "\n"; }
+
+private:
+    const ui::Language& language_;
+    std::ostream& err_;
+};
+
+void say_two(const std::string& code, const std::vector<core::Product>& both, const Complaints& complaints)
+{
+    complaints.say(ui::TextId::compare_two, {{"code", code},
+                                             {"first", both[0].gtin.digits()},
+                                             {"first_name", both[0].name},
+                                             {"second", both[1].gtin.digits()},
+                                             {"second_name", both[1].name}});
+}
+
 /// The product with this code, or nothing and one sentence why.
-std::optional<core::Product> product_of(const std::string& code, const catalog::Store& store, std::ostream& err)
+std::optional<core::Product> product_of(const std::string& code, const catalog::Store& store,
+                                        const Complaints& complaints)
 {
     using Answer = Scanned::Answer;
     const auto scanned = look_up(Scan{code, core::Symbology::Unknown, Scan::From::Finger, {}},
                                  [&](const core::Gtin& gtin) { return store.find(gtin); });
-    const std::string shown = code.substr(0, 40);
+    const std::string shown = catalog::shown(code).substr(0, 40);
     switch (scanned.answer) {
     case Answer::Found:
         if (scanned.products.size() == 1)
             return scanned.products.front();
-        err << "compare: " << shown << " fits two products (as EAN-8 and as UPC-E): give "
-            << scanned.products[0].gtin.digits() << " for " << scanned.products[0].name << " or "
-            << scanned.products[1].gtin.digits() << " for " << scanned.products[1].name << ".\n";
+        say_two(shown, scanned.products, complaints);
         break;
     case Answer::Unknown:
-        err << "compare: the catalog has no label for " << shown << ": look it up on the package, or load a sheet "
-            << "that has it with pairstand load.\n";
+        complaints.say(ui::TextId::compare_unknown, {{"code", shown}});
         break;
     case Answer::Case:
-        err << "compare: " << shown << " is the number of a case: give the number on the package inside it.\n";
+        complaints.say(ui::TextId::compare_case, {{"code", shown}});
         break;
     case Answer::NoProduct:
-        err << "compare: " << shown << " is a number that names no product (a store's own, a coupon or not assigned): "
-            << "give the number under the bars of the package.\n";
+        complaints.say(ui::TextId::compare_no_product, {{"code", shown}});
         break;
     case Answer::Unreadable:
-        err << "compare: " << shown << " is no product code: give 8, 12, 13 or 14 digits with their check digit.\n";
+        if (const auto gtin = core::Gtin::parse(code); !gtin)
+            complaints.say({gtin.error().kind, shown, {}});
         break;
     }
     return std::nullopt;
 }
 
-void print_side(const ui::SideWords& side, const core::Product& product, std::ostream& out)
+/// The figures of the second column as the label prints them: only first columns are compared.
+std::string second_column(const core::Product& product, const ui::Language& language)
+{
+    const auto& second = *product.label.second;
+    std::string figures;
+    for (const auto& known : core::nutrients()) {
+        const core::Line* line = second.column.find(known.nutrient);
+        if (!line)
+            continue;
+        figures += (figures.empty() ? "" : "; ") + ui::nutrient_name(known.nutrient, language);
+        if (line->amount)
+            figures += " " + ui::amount_words(*line->amount, known.nutrient, language);
+        if (line->percent)
+            figures += " " + ui::percent_words(line->percent->percent, line->percent->less_than, language);
+    }
+    const auto kind = second.kind == core::SecondColumn::Kind::AsPrepared ? ui::TextId::label_as_prepared
+                                                                          : ui::TextId::label_per_container;
+    return language.fill(ui::TextId::compare_second, {{"kind", language.text(kind)}, {"figures", figures}});
+}
+
+void print_side(const ui::SideWords& side, const core::Product& product, const ui::Language& language,
+                std::ostream& out)
 {
     out << side.place << ": " << side.name;
     if (!side.brand.empty())
@@ -61,6 +111,8 @@ void print_side(const ui::SideWords& side, const core::Product& product, std::os
     out << ", " << product.gtin.digits() << "\n  " << side.servings;
     if (!side.net.empty())
         out << "\n  " << side.net;
+    if (product.label.second)
+        out << "\n  " << second_column(product, language);
     out << "\n";
 }
 
@@ -97,8 +149,8 @@ void print_text(const core::Product& left, const core::Product& right, const std
     for (const auto& comparison : all) {
         const auto words = ui::pair_words(comparison, left, right, language);
         if (first) {
-            print_side(words.sides[0], left, out);
-            print_side(words.sides[1], right, out);
+            print_side(words.sides[0], left, language, out);
+            print_side(words.sides[1], right, language, out);
         }
         first = false;
         out << "\n" << words.bases[static_cast<std::size_t>(comparison.basis)] << "\n";
@@ -125,32 +177,27 @@ int compare(const CompareArguments& asked, std::ostream& out, std::ostream& err)
 {
     const auto data = data_folder();
     const auto languages = read_languages(data);
-    const std::string code = asked.language.empty() ? "en" : asked.language;
-    const auto language =
-        std::find_if(languages.begin(), languages.end(), [&](const auto& one) { return one.code() == code; });
-    if (language == languages.end()) {
-        err << "compare: there is no language file for \"" << code << "\": see --help for those that are there.\n";
-        return not_done;
-    }
+    const auto& language = language_named(asked.language.empty() ? "en" : asked.language, languages);
+    const Complaints complaints(language, err);
     const auto place = catalog_place(asked.catalog, data);
     const auto store = open_catalog(place);
     if (!store) {
-        err << "compare: " << catalog_trouble(place, store.error()) << "\n";
+        complaints.sentence(catalog_trouble(place, store.error(), language));
         return not_done;
     }
-    const auto left = product_of(asked.left, *store, err);
-    const auto right = left ? product_of(asked.right, *store, err) : std::nullopt;
+    const auto left = product_of(asked.left, *store, complaints);
+    const auto right = left ? product_of(asked.right, *store, complaints) : std::nullopt;
     if (!left || !right)
         return not_done;
     if (left->gtin == right->gtin) {
-        err << "compare: both codes are " << left->name << ": give two different products.\n";
+        complaints.say(ui::TextId::compare_same, {{"name", left->name}});
         return not_done;
     }
     const auto all = comparisons(left->label, right->label, asked.basis);
     if (asked.json)
         out << comparison_json(*left, *right, all).dump(2) << "\n";
     else
-        print_text(*left, *right, all, *language, out);
+        print_text(*left, *right, all, language, out);
     return done;
 }
 

@@ -119,6 +119,11 @@ const char* json_name(core::Audience audience)
     return "infant";
 }
 
+const char* json_name(core::SecondColumn::Kind kind)
+{
+    return kind == core::SecondColumn::Kind::AsPrepared ? "as_prepared" : "per_container";
+}
+
 namespace {
 
 /// An exact decimal as text, so that no reader rounds it: "0.0525".
@@ -162,17 +167,47 @@ Json side_json(const core::Shown& shown, core::Nutrient nutrient)
     return json;
 }
 
+std::string unit_json(core::Unit unit)
+{
+    return unit == core::Unit::Kilocalorie ? std::string("kcal") : std::string(core::unit_name(unit));
+}
+
 Json row_json(const core::Row& row)
 {
     const auto& known = core::info(row.nutrient);
     Json json{{"nutrient", known.key},
-              {"unit", known.unit == core::Unit::Kilocalorie ? std::string("kcal") : core::unit_name(known.unit)},
+              {"unit", unit_json(known.unit)},
               {"aim", json_name(row.aim)},
               {"finding", json_name(row.finding)}};
     if (row.finding == core::Finding::NotComparable)
         json["why"] = json_name(row.why);
     json["left"] = side_json(row.left, row.nutrient);
     json["right"] = side_json(row.right, row.nutrient);
+    return json;
+}
+
+/// One line of a label as it is printed there, without a range: these figures are shown and not compared.
+Json printed_json(core::Nutrient nutrient, const core::Line& line)
+{
+    const auto& known = core::info(nutrient);
+    Json json{{"nutrient", known.key}, {"unit", unit_json(known.unit)}};
+    if (line.amount) {
+        json["amount"] = core::number_of(*line.amount, known.unit);
+        json["less_than"] = line.amount->less_than;
+    }
+    if (line.percent)
+        json["daily_value"] = {{"percent", line.percent->percent}, {"less_than", line.percent->less_than}};
+    return json;
+}
+
+Json second_json(const std::optional<core::SecondColumn>& second)
+{
+    if (!second)
+        return nullptr;
+    Json json{{"kind", json_name(second->kind)}, {"rows", Json::array()}};
+    for (const auto& known : core::nutrients())
+        if (const core::Line* line = second->column.find(known.nutrient))
+            json["rows"].push_back(printed_json(known.nutrient, *line));
     return json;
 }
 
@@ -189,6 +224,7 @@ Json product_json(const core::Product& product)
             {"net_quantity", label.net_quantity ? Json(label.net_quantity->printed) : Json()},
             {"panel", label.panel == core::Panel::Of2016 ? "2016" : "older"},
             {"audience", json_name(label.audience)},
+            {"second_column", second_json(label.second)},
             {"entered_on", product.origin.entered_on.text()},
             {"source", product.origin.source}};
 }

@@ -25,5 +25,6 @@ inline constexpr int json_version = 1;
 [[nodiscard]] const char* json_name(core::Reading reading);
 [[nodiscard]] const char* json_name(core::Aim aim);
 [[nodiscard]] const char* json_name(core::Audience audience);
+[[nodiscard]] const char* json_name(core::SecondColumn::Kind kind);
 
 } // namespace kiosk

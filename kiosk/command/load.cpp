@@ -2,9 +2,13 @@
 
 #include "catalog/load/load.h"
 #include "kiosk/command/arguments.h"
+#include "kiosk/files/data_folder.h"
+#include "kiosk/files/languages.h"
 #include "ui/words/error_words.h"
 
+#include <filesystem>
 #include <ostream>
+#include <system_error>
 
 namespace kiosk {
 namespace {
@@ -15,21 +19,25 @@ std::string counted(std::size_t count, const std::string& one)
     return std::to_string(count) + " " + one + (count == 1 ? "" : "s");
 }
 
-void tell(const catalog::Faults& faults, std::ostream& err)
+void tell(const catalog::Faults& faults, const ui::Language& language, std::ostream& err)
 {
     for (const auto& error : faults.kept())
-        err << ui::sentence(error) << '\n';
+        err << ui::sentence(error, language) << '\n';
     if (const auto more = faults.count() - faults.kept().size(); more > 0)
         err << "... and " << counted(more, "more fault") << ".\n";
 }
 
 int tell_refused(const catalog::LoadReport& report, const LoadArguments& asked, std::ostream& err)
 {
-    err << "Nothing was loaded: " << counted(report.faults.count(), "fault") << ". " << asked.into
-        << " is as it was. Put the sheet right and load it again";
+    std::error_code unknown;
+    err << "Nothing was loaded: " << counted(report.faults.count(), "fault");
     if (asked.keep_good_rows)
-        err << "; no row was good";
-    err << ".\n";
+        err << ", and no row was good";
+    if (std::filesystem::exists(asked.into, unknown))
+        err << ". " << asked.into << " is as it was";
+    else
+        err << ". " << asked.into << " was not written";
+    err << ". Put what is named above right, and load again.\n";
     return 2;
 }
 
@@ -48,12 +56,14 @@ int tell_loaded(const catalog::LoadReport& report, const LoadArguments& asked, s
 
 int load(const LoadArguments& asked, std::ostream& out, std::ostream& err)
 {
+    const auto languages = read_languages(data_folder());
+    const auto& english = language_named("en", languages);
     const auto report = catalog::load(asked.sources, asked.into, {asked.keep_good_rows});
     if (!report) {
-        err << ui::sentence(report.error()) << "\nNothing was loaded.\n";
+        err << "pairstand load: nothing was loaded. " << ui::sentence(report.error(), english) << '\n';
         return 2;
     }
-    tell(report->faults, err);
+    tell(report->faults, english, err);
     return report->taken == 0 ? tell_refused(*report, asked, err) : tell_loaded(*report, asked, out);
 }
 

@@ -5,9 +5,12 @@
 
 #include <SDL_image.h>
 
+#include <cerrno>
+#include <cstdio>
 #include <memory>
 #include <stdexcept>
 #include <string>
+#include <system_error>
 
 namespace kiosk {
 namespace {
@@ -39,6 +42,13 @@ private:
 
 /// ImGui settles sizes in the first frame; the second is as on a station.
 constexpr int frames_to_settle = 2;
+
+[[noreturn]] void cannot_write(const std::filesystem::path& path, int why)
+{
+    throw std::runtime_error(path.string() + ": the picture cannot be written (" +
+                             std::generic_category().message(why) +
+                             "); give the name of a file in a folder that is there and has room");
+}
 
 } // namespace
 
@@ -77,8 +87,21 @@ void write_png(const Picture& picture, const std::filesystem::path& path)
         SDL_CreateRGBSurfaceWithFormatFrom(pixels, picture.width, picture.height, 32, picture.width * 4,
                                            SDL_PIXELFORMAT_RGBA32),
         &SDL_FreeSurface);
-    if (!surface || IMG_SavePNG(surface.get(), path.c_str()) != 0)
-        throw std::runtime_error("the picture " + path.string() + " could not be written: " + SDL_GetError());
+    if (!surface)
+        throw std::runtime_error(SDL_GetError());
+    std::unique_ptr<std::FILE, int (*)(std::FILE*)> file(std::fopen(path.c_str(), "wbe"), &std::fclose);
+    if (!file)
+        cannot_write(path, errno);
+    // Saving under a name would lose what a full disk says when the last bytes go out.
+    SDL_RWops* const through = SDL_RWFromFP(file.get(), SDL_FALSE);
+    if (!through || IMG_SavePNG_RW(surface.get(), through, 1) != 0 || std::fflush(file.get()) != 0 ||
+        std::ferror(file.get()) != 0) {
+        const int why = errno;
+        std::error_code stays;
+        if (std::filesystem::is_regular_file(path, stays)) // half a picture is of no use
+            std::filesystem::remove(path, stays);
+        cannot_write(path, why);
+    }
 }
 
 } // namespace kiosk

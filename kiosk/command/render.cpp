@@ -14,6 +14,7 @@
 #include <exception>
 #include <ostream>
 #include <stdexcept>
+#include <system_error>
 
 namespace kiosk {
 namespace {
@@ -26,7 +27,8 @@ constexpr std::array<std::pair<int, int>, 3> sizes{{{1280, 800}, {1920, 1080}, {
 /// What all pictures of one call share.
 struct Studio {
     explicit Studio(const RenderArguments& arguments)
-        : languages(read_languages(data_folder())), fonts(read_fonts()), catalog(arguments.catalog, data_folder())
+        : languages(read_languages(data_folder())), fonts(read_fonts()),
+          catalog(station_catalog(arguments.catalog, data_folder(), language_named(arguments.language, languages)))
     {
     }
     std::vector<ui::Language> languages;
@@ -88,7 +90,11 @@ std::optional<std::string> draw_everywhere(Studio& studio, RenderArguments argum
 
 void draw_all(Studio& studio, const RenderArguments& arguments, std::ostream& out)
 {
-    fs::create_directories(arguments.out);
+    std::error_code error;
+    fs::create_directories(arguments.out, error);
+    if (error)
+        throw std::invalid_argument(arguments.out + ": no folder can be made here (" + error.message() +
+                                    "); give another name, or one of a folder that is there");
     for (const auto& screen : ui::screens())
         if (const auto trouble = draw_everywhere(studio, arguments, screen))
             out << screen.name << " is left out: " << *trouble << '\n';
@@ -101,7 +107,6 @@ int render(const RenderArguments& arguments, std::ostream& out, std::ostream& er
     try {
         const ui::ScreenInfo* screen = arguments.screen == "all" ? nullptr : &screen_named(arguments.screen);
         Studio studio(arguments);
-        static_cast<void>(language_named(arguments.language, studio.languages));
         if (!screen)
             draw_all(studio, arguments, out);
         else if (const auto trouble = draw_one(studio, arguments, *screen, arguments.out))

@@ -3,7 +3,6 @@
 #include "catalog/read/sheet.h"
 #include "ui/words/error_words.h"
 
-#include <stdexcept>
 #include <system_error>
 
 namespace kiosk {
@@ -22,7 +21,7 @@ catalog::Store open_or_throw(const CatalogPlace& place)
 {
     auto store = open_catalog(place);
     if (!store)
-        throw std::runtime_error(catalog_trouble(place, store.error()));
+        throw CatalogRefused(place, store.error());
     return std::move(*store);
 }
 
@@ -54,12 +53,17 @@ core::Result<catalog::Store> open_catalog(const CatalogPlace& place)
     return store;
 }
 
-std::string catalog_trouble(const CatalogPlace& place, const core::Error& error)
+std::string catalog_trouble(const CatalogPlace& place, const core::Error& error, const ui::Language& language)
 {
-    const std::string words = "the catalog cannot be used: " + ui::sentence(error);
-    if (place.demo)
-        return words;
-    return words.substr(0, words.size() - 1) + "; 'pairstand load SHEET --into " + place.path.string() + "' makes one.";
+    if (place.demo || error.kind != core::Error::Kind::NoSuchFile)
+        return ui::sentence(error, language);
+    const std::string path = place.path.string();
+    return path + ": " + language.fill(ui::TextId::error_catalog_missing, {{"source", path}}) + ".";
+}
+
+CatalogRefused::CatalogRefused(CatalogPlace where, core::Error why)
+    : std::runtime_error(where.path.string() + ": " + why.detail), place(std::move(where)), error(std::move(why))
+{
 }
 
 StationCatalog::StationCatalog(std::string given, std::filesystem::path data, Environment environment)
@@ -80,11 +84,23 @@ StationCatalog::News StationCatalog::look_again()
     auto store = open_catalog(now);
     if (!store) {
         refused_ = written;
+        if (tell_)
+            tell_(now, store.error());
         return News::Broken;
     }
     store_ = std::move(*store);
     place_ = now;
     return News::Another;
+}
+
+StationCatalog station_catalog(const std::string& given, const std::filesystem::path& data,
+                               const ui::Language& language)
+{
+    try {
+        return StationCatalog(given, data);
+    } catch (const CatalogRefused& refused) {
+        throw std::runtime_error(catalog_trouble(refused.place, refused.error, language));
+    }
 }
 
 } // namespace kiosk

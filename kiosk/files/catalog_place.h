@@ -4,9 +4,13 @@
 #include "catalog/store/store.h"
 #include "core/error.h"
 #include "kiosk/files/data_folder.h"
+#include "ui/words/language.h"
 
 #include <filesystem>
+#include <functional>
+#include <stdexcept>
 #include <string>
+#include <utility>
 
 namespace kiosk {
 
@@ -26,7 +30,15 @@ struct CatalogPlace {
 [[nodiscard]] core::Result<catalog::Store> open_catalog(const CatalogPlace& place);
 
 /// One sentence of why a catalog cannot be used and what to do.
-[[nodiscard]] std::string catalog_trouble(const CatalogPlace& place, const core::Error& error);
+[[nodiscard]] std::string catalog_trouble(const CatalogPlace& place, const core::Error& error,
+                                          const ui::Language& language);
+
+/// Thrown for a catalog that cannot be opened; catalog_trouble says it in a language.
+struct CatalogRefused : std::runtime_error {
+    CatalogRefused(CatalogPlace where, core::Error why);
+    CatalogPlace place;
+    core::Error error;
+};
 
 /// The catalog of a running station: noticed when another file lies at its place, and opened anew.
 class StationCatalog {
@@ -38,11 +50,14 @@ public:
         Broken,  ///< another file is there, but it is no good: the old products go on being served
     };
 
-    /// `given` as for catalog_place. Throws std::runtime_error with one sentence when it cannot be opened.
+    /// `given` as for catalog_place. Throws CatalogRefused when it cannot be opened.
     StationCatalog(std::string given, std::filesystem::path data, Environment environment = process_environment);
 
     [[nodiscard]] catalog::Store& store() { return store_; }
     [[nodiscard]] const CatalogPlace& place() const { return place_; }
+
+    /// Whom to tell when another file is there but no good, with what catalog_trouble needs; nobody by default.
+    void on_trouble(std::function<void(const CatalogPlace&, const core::Error&)> tell) { tell_ = std::move(tell); }
 
     /// Looks whether another catalog is there by now. Cheap: for every scan and every now and then.
     [[nodiscard]] News look_again();
@@ -53,7 +68,12 @@ private:
     Environment environment_;
     CatalogPlace place_;
     catalog::Store store_;
+    std::function<void(const CatalogPlace&, const core::Error&)> tell_;
     std::filesystem::file_time_type refused_{}; ///< of a file already said to be broken
 };
+
+/// A StationCatalog, or a std::runtime_error with one sentence in this language.
+[[nodiscard]] StationCatalog station_catalog(const std::string& given, const std::filesystem::path& data,
+                                             const ui::Language& language);
 
 } // namespace kiosk

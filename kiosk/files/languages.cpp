@@ -15,7 +15,10 @@ std::string told(const core::Error& error)
     std::string words = error.place.source;
     if (error.place.row > 0)
         words += " row " + std::to_string(error.place.row);
-    words += ": " + error.detail;
+    words += ": ";
+    if (error.kind == core::Error::Kind::MissingValue)
+        return words + "the text " + error.place.column + " is missing";
+    words += error.detail;
     return error.place.found.empty() ? words : words + " (" + error.place.found + ")";
 }
 

@@ -3,15 +3,34 @@
 #include <SDL.h>
 
 #include <chrono>
+#include <dlfcn.h>
 
 namespace kiosk {
 namespace {
+
+/// As alsa-lib's <alsa/error.h> declares snd_lib_error_handler_t.
+using AlsaComplaint = void (*)(const char* file, int line, const char* function, int code, const char* format, ...);
+
+void say_nothing(const char*, int, const char*, int, const char*, ...) {}
+
+/// ALSA prints lines of its own where there is no card; our one sentence is enough. SDL loads the library while the
+/// program runs, so it is asked for by the same name, and stays loaded with the handler in it. Without it all is quiet.
+void hush_alsa()
+{
+    void* const library = dlopen("libasound.so.2", RTLD_LAZY | RTLD_LOCAL);
+    if (!library)
+        return;
+    using SetHandler = int (*)(AlsaComplaint);
+    if (const auto set = reinterpret_cast<SetHandler>(dlsym(library, "snd_lib_error_set_handler")))
+        set(&say_nothing);
+}
 
 /// The card as SDL opens it; a device that plays nothing is paused, because a running one wakes the processor.
 class Card {
 public:
     Card()
     {
+        hush_alsa();
         // Its own subsystem: whoever waits for the screen must not wait for this.
         if (SDL_InitSubSystem(SDL_INIT_AUDIO) != 0)
             return;
@@ -62,10 +81,7 @@ constexpr Milliseconds rest{60'000};
 
 } // namespace
 
-Sound::Sound(std::function<void(const std::string&)> complain)
-    : complain_(std::move(complain)), thread_([this] { run(); })
-{
-}
+Sound::Sound(std::function<void()> complain) : complain_(std::move(complain)), thread_([this] { run(); }) {}
 
 Sound::~Sound()
 {
@@ -80,7 +96,7 @@ void Sound::run()
     if (!card.works()) {
         state_ = State::Silent;
         if (complain_)
-            complain_(std::string("this station is silent: no sound card could be opened (") + SDL_GetError() + ")");
+            complain_();
         return;
     }
     state_ = State::Playing;

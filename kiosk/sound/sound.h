@@ -6,7 +6,6 @@
 
 #include <atomic>
 #include <functional>
-#include <string>
 #include <thread>
 
 namespace kiosk {
@@ -16,9 +15,9 @@ class Sound {
 public:
     enum class State { Opening, Playing, Silent };
 
-    /// Opens the sound card in the background. `complain` is called once, in the sound's thread, with a sentence when
-    /// there is none; it may be empty.
-    explicit Sound(std::function<void(const std::string&)> complain = {});
+    /// Opens the sound card in the background. `complain` is called once, in the sound's thread, when there is
+    /// none; it may be empty.
+    explicit Sound(std::function<void()> complain = {});
     ~Sound();
     Sound(const Sound&) = delete;
     Sound& operator=(const Sound&) = delete;
@@ -31,7 +30,7 @@ public:
 private:
     void run();
 
-    std::function<void(const std::string&)> complain_;
+    std::function<void()> complain_;
     Newest<Tone> asked_;
     std::atomic<State> state_{State::Opening};
     std::atomic<bool> stopping_{false};

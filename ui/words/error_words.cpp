@@ -1,40 +1,39 @@
 #include "ui/words/error_words.h"
 
-#include <string_view>
-
 namespace ui {
 namespace {
 
 using Kind = core::Error::Kind;
 
-/// What is said of one kind, in English. {found}, {expected}, {column} and {detail} stand for the error's own.
+/// The texts of one kind.
 struct Words {
     Kind kind;
-    std::string_view text;
-    std::string_view without_found; ///< for errors that carry no cell, such as a typed or scanned code
+    TextId with_found; ///< the error carries a cell
+    TextId bare;       ///< it carries none: a typed or scanned code, a file
 };
 
 constexpr Words table[] = {
-    {Kind::NotDigits, "found \"{found}\", expected {expected}",
-     "\"{detail}\" is no product number: it has other signs than digits"},
-    {Kind::WrongLength, "found \"{found}\", expected {expected}",
-     "\"{detail}\" is no product number: it has not 8, 12, 13 or 14 digits"},
-    {Kind::WrongCheckDigit, "found \"{found}\", expected {expected}",
-     "\"{detail}\" is no product number: its last digit does not fit the others"},
-    {Kind::NotAProductCode, "found \"{found}\", expected {expected}", "\"{detail}\" is a code, but of no product"},
-    {Kind::BadValue, "found \"{found}\", expected {expected}", "\"{detail}\" cannot be read here"},
-    {Kind::MissingValue, "the cell is empty, expected {expected}", "the cell is empty, expected {expected}"},
-    {Kind::MissingColumn, "the column {column} is missing; it takes {expected}",
-     "the column {column} is missing; it takes {expected}"},
-    {Kind::UnknownColumn, "no column is called \"{found}\"; did you mean {expected}?",
-     "no column is called \"{column}\""},
-    {Kind::DoubledValue, "found \"{found}\", expected {expected}", "\"{detail}\" stands twice"},
-    {Kind::BadRow, "found {found}, expected {expected}", "the row cannot be read"},
-    {Kind::BadEncoding, "found \"{found}\", expected {expected}", "it holds bytes that are no text"},
-    {Kind::TooLarge, "found \"{found}\", expected {expected}", "it is too large"},
-    {Kind::Empty, "found nothing, expected {expected}", "found nothing, expected {expected}"},
-    {Kind::CannotRead, "cannot be read: {detail}", "cannot be read: {detail}"},
-    {Kind::CannotWrite, "cannot be written: {detail}", "cannot be written: {detail}"},
+    {Kind::NotDigits, TextId::error_found_expected, TextId::error_not_digits},
+    {Kind::WrongLength, TextId::error_found_expected, TextId::error_wrong_length},
+    {Kind::WrongCheckDigit, TextId::error_found_expected, TextId::error_wrong_check_digit},
+    {Kind::NotAProductCode, TextId::error_found_expected, TextId::error_not_a_product_code},
+    {Kind::BadValue, TextId::error_found_expected, TextId::error_bad_value},
+    {Kind::MissingValue, TextId::error_empty_cell, TextId::error_empty_cell},
+    {Kind::MissingColumn, TextId::error_missing_column, TextId::error_missing_column},
+    {Kind::UnknownColumn, TextId::error_unknown_column_near, TextId::error_unknown_column},
+    {Kind::DoubledValue, TextId::error_found_expected, TextId::error_doubled},
+    {Kind::BadRow, TextId::error_bad_row, TextId::error_bad_row_bare},
+    {Kind::BadEncoding, TextId::error_bad_row, TextId::error_bad_encoding},
+    {Kind::TooLarge, TextId::error_found_expected, TextId::error_too_large},
+    {Kind::Empty, TextId::error_found_nothing, TextId::error_found_nothing},
+    {Kind::NoSuchFile, TextId::error_no_such_file, TextId::error_no_such_file},
+    {Kind::IsFolder, TextId::error_is_folder, TextId::error_is_folder},
+    {Kind::NoCatalog, TextId::error_no_catalog, TextId::error_no_catalog},
+    {Kind::NewerCatalog, TextId::error_newer_catalog, TextId::error_newer_catalog},
+    {Kind::TornCatalog, TextId::error_torn_catalog, TextId::error_torn_catalog},
+    {Kind::CannotRead, TextId::error_cannot_read, TextId::error_cannot_read},
+    {Kind::Busy, TextId::error_busy, TextId::error_busy},
+    {Kind::CannotWrite, TextId::error_cannot_write, TextId::error_cannot_write},
 };
 
 const Words& words_for(Kind kind)
@@ -45,50 +44,39 @@ const Words& words_for(Kind kind)
     return table[0]; // every kind has its row; a test walks them
 }
 
-/// Puts the error's own words in; what they hold is never read as a placeholder itself.
-std::string filled(std::string_view text, const core::Error& error)
+TextId text_for(const core::Error& error)
 {
-    const auto value_of = [&error](std::string_view name) -> std::string_view {
-        if (name == "found")
-            return error.place.found;
-        if (name == "expected")
-            return error.place.expected;
-        return name == "column" ? error.place.column : error.detail;
-    };
-    std::string result;
-    for (auto open = text.find('{'); open != std::string_view::npos; open = text.find('{')) {
-        const auto close = text.find('}', open);
-        result.append(text.substr(0, open)).append(value_of(text.substr(open + 1, close - open - 1)));
-        text.remove_prefix(close + 1);
-    }
-    return result.append(text);
+    const auto& words = words_for(error.kind);
+    const bool nothing_near = error.kind == Kind::UnknownColumn && error.place.expected.empty();
+    return error.place.found.empty() || nothing_near ? words.bare : words.with_found;
 }
 
 /// "sheet.csv, row 7, column sodium_mg: "; empty for an error without a place.
-std::string where(const core::Error& error)
+std::string where(const core::Error& error, const Language& language)
 {
     std::string text = error.place.source;
     const auto add = [&text](const std::string& part) { text.append(text.empty() ? "" : ", ").append(part); };
     if (error.place.row > 0)
-        add("row " + std::to_string(error.place.row));
+        add(language.fill(TextId::error_row, {{"n", std::to_string(error.place.row)}}));
     const bool says_its_column = error.kind == Kind::MissingColumn || error.kind == Kind::UnknownColumn;
     if (!error.place.column.empty() && !says_its_column)
-        add("column " + error.place.column);
+        add(language.fill(TextId::error_column, {{"name", error.place.column}}));
     return text.empty() ? text : text + ": ";
 }
 
 } // namespace
 
-std::string sentence(const core::Error& error)
+std::string sentence(const core::Error& error, const Language& language)
 {
-    const auto& words = words_for(error.kind);
-    const bool has_found = !error.place.found.empty();
-    std::string text = filled(has_found ? words.text : words.without_found, error);
-    if (error.kind == Kind::UnknownColumn && error.place.expected.empty())
-        text = filled(words.without_found, error);
+    const auto& place = error.place;
+    std::string text = language.fill(text_for(error), {{"found", place.found},
+                                                       {"expected", place.expected},
+                                                       {"column", place.column},
+                                                       {"source", place.source},
+                                                       {"detail", error.detail}});
     if (!text.ends_with('?') && !text.ends_with('.'))
         text += '.';
-    return where(error) + text;
+    return where(error, language) + text;
 }
 
 } // namespace ui

@@ -56,7 +56,15 @@ namespace ui {
     X(n_biotin) X(n_pantothenic_acid) X(n_phosphorus) X(n_iodine) X(n_magnesium) X(n_zinc) X(n_selenium) \
     X(n_copper) X(n_manganese) X(n_chromium) X(n_molybdenum) X(n_chloride) X(n_choline) X(n_fluoride) \
     /* Gallery of widgets */ \
-    X(gallery_title) X(gallery_sample)
+    X(gallery_title) X(gallery_sample) \
+    /* Errors and the terminal */ \
+    X(error_row) X(error_column) X(error_found_expected) X(error_bad_row) X(error_found_nothing) \
+    X(error_empty_cell) X(error_missing_column) X(error_unknown_column) X(error_unknown_column_near) \
+    X(error_not_digits) X(error_wrong_length) X(error_wrong_check_digit) X(error_not_a_product_code) \
+    X(error_bad_value) X(error_doubled) X(error_bad_row_bare) X(error_bad_encoding) X(error_too_large) \
+    X(error_no_such_file) X(error_is_folder) X(error_no_catalog) X(error_newer_catalog) X(error_torn_catalog) \
+    X(error_catalog_missing) X(error_cannot_read) X(error_busy) X(error_cannot_write) X(compare_two) \
+    X(compare_unknown) X(compare_case) X(compare_no_product) X(compare_same) X(compare_second) X(sound_none)
 // clang-format on
 
 /// The name of a fixed text.

@@ -116,7 +116,7 @@ TEST_CASE("safe write: one writer a folder")
     REQUIRE(writing);
     const auto second = SafeWrite::begin(folder.file("shop"));
     REQUIRE_FALSE(second);
-    CHECK(second.error().kind == core::Error::Kind::CannotWrite);
+    CHECK(second.error().kind == core::Error::Kind::Busy);
     CHECK(second.error().place.source == folder.file("shop"));
 }
 

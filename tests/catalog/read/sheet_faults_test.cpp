@@ -215,8 +215,8 @@ TEST_CASE("sheet: files that cannot be read, and files without end")
         CHECK(sheet.faults.kept()[0].place.source == path);
         return sheet.faults.kept()[0].kind;
     };
-    CHECK(kind_of(folder.file("missing.csv")) == Kind::CannotRead);
-    CHECK(kind_of(folder.file("")) == Kind::CannotRead);
+    CHECK(kind_of(folder.file("missing.csv")) == Kind::NoSuchFile);
+    CHECK(kind_of(folder.file("")) == Kind::IsFolder);
     CHECK(kind_of("/dev/zero") == Kind::TooLarge);
     const auto good = catalog::read_sheet_file(folder.write("good.csv", test::good_sheet(3)));
     CHECK(good.faults.empty());

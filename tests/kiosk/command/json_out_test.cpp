@@ -8,9 +8,11 @@
 #include <doctest/doctest.h>
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
 #include <map>
 #include <set>
 #include <sstream>
+#include <utility>
 
 namespace test {
 namespace {
@@ -120,6 +122,12 @@ core::Label rich_label()
     label.per_serving.not_significant = {N::Calcium};
     label.serving.household = "1 oz";
     label.net_quantity = core::parse_net_quantity("NET WT 9 OZ (255 g)");
+    label.second = core::SecondColumn{
+        core::SecondColumn::Kind::AsPrepared,
+        make_label(
+            "", "",
+            {{N::Calories, "190"}, {N::DietaryFiber, "less than 1"}, {N::Sodium, "110", "5%"}, {N::Iron, "", "10%"}})
+            .per_serving};
     return label;
 }
 
@@ -141,6 +149,8 @@ struct Shop {
     core::Product rich = make_product("952000000001", "Corn chips", rich_label());
     core::Product plain = make_product("952000000002", "Rice chips", plain_label());
     core::Product bulk = make_product("952000000003", "Loose chips", without_size());
+    std::string language = "en";
+    bool json = true;
     std::ostringstream out;
     std::ostringstream err;
 
@@ -148,13 +158,19 @@ struct Shop {
     {
         catalog::Store store(path);
         store.put(std::vector{rich, plain, bulk});
+        // 16300255 is an EAN-8, and as a UPC-E it stands for 163002000055: core/code/upc_e.h.
+        for (const auto& [digits, name] : {std::pair("16300255", "Short"), std::pair("163002000055", "Long")}) {
+            auto product = make_product("952000000004", name, plain_label());
+            product.gtin = core::Gtin::parse(digits).value();
+            store.put(product);
+        }
     }
 
     int compare(const std::string& left, const std::string& right, std::optional<core::Basis> basis = std::nullopt)
     {
         out.str("");
         err.str("");
-        return kiosk::compare({left, right, basis, true, path, "en"}, out, err);
+        return kiosk::compare({left, right, basis, json, path, language}, out, err);
     }
 };
 
@@ -206,6 +222,7 @@ TEST_CASE("json: every name is documented, and every documented one is used")
     collect("reading", core::Reading::High);
     collect("aim", core::Aim::Neither);
     collect("audience", core::Audience::Infant);
+    collect("second column", core::SecondColumn::Kind::PerContainer);
     CHECK(names == documented_names());
 }
 
@@ -257,7 +274,10 @@ TEST_CASE("compare command: what cannot be compared is one sentence, status 2 an
     const auto rich = shop.rich.gtin.digits();
     const Case cases[] = {
         {"an unknown number", rich, "9520000000998", "the catalog has no label for 9520000000998"},
-        {"no number", "chips", rich, "chips is no product code"},
+        {"no number", "chips", rich, "\"chips\" is no product number, since it has other signs than digits"},
+        {"a short number", "12345", rich, "has not 8, 12, 13 or 14 digits"},
+        {"a wrong check digit", "9520000000999", rich, "its last digit does not fit the others"},
+        {"an end of line in a number", "1\n2", rich, "\"1 2\" is no product number"},
         {"the same product twice", rich, rich, "both codes are Corn chips"},
         {"a case", "19520000000018", rich, "is the number of a case"},
         {"a store's own number", "2101234567890", rich, "names no product"},
@@ -267,8 +287,64 @@ TEST_CASE("compare command: what cannot be compared is one sentence, status 2 an
         CHECK(shop.compare(c.left, c.right) == 2);
         CHECK(shop.out.str().empty());
         CHECK(shop.err.str().find(c.words) != std::string::npos);
+        CHECK(shop.err.str().starts_with("pairstand compare: "));
         CHECK(shop.err.str().ends_with(".\n"));
+        CHECK(std::ranges::count(shop.err.str(), '\n') == 1);
     }
+}
+
+TEST_CASE("compare command: every complaint is in the language that was asked for")
+{
+    Shop shop;
+    shop.language = "es";
+    struct Case {
+        std::string why, left, right, words;
+    };
+    const auto rich = shop.rich.gtin.digits();
+    const Case cases[] = {
+        {"an unknown number", rich, "9520000000998", "el catálogo no tiene etiqueta para 9520000000998"},
+        {"no number", "chips", rich, "\"chips\" no es un número de producto"},
+        {"a wrong check digit", "9520000000999", rich, "su último dígito no va con los demás"},
+        {"the same product twice", rich, rich, "los dos códigos son de Corn chips"},
+        {"a case", "19520000000018", rich, "es el número de una caja"},
+        {"a store's own number", "2101234567890", rich, "no es de un producto"},
+        {"eight digits of two products", "16300255", rich, "es de dos productos"},
+    };
+    for (const auto& c : cases) {
+        CAPTURE(c.why);
+        CHECK(shop.compare(c.left, c.right) == 2);
+        CHECK(shop.err.str().find(c.words) != std::string::npos);
+    }
+    shop.path = "/nowhere/catalog.db";
+    CHECK(shop.compare(rich, rich) == 2);
+    CHECK(shop.err.str().find("/nowhere/catalog.db: aquí no hay ningún catálogo") != std::string::npos);
+}
+
+TEST_CASE("compare command: eight digits of two products name both, with the digits to give for each")
+{
+    Shop shop;
+    CHECK(shop.compare("16300255", shop.rich.gtin.digits()) == 2);
+    CHECK(shop.err.str() ==
+          "pairstand compare: 16300255 fits two products, as EAN-8 and as UPC-E; give 00000016300255 for Short, or "
+          "00163002000055 for Long.\n");
+    CHECK(shop.compare("00000016300255", "00163002000055") == 0);
+}
+
+TEST_CASE("compare command: a second column is told, and said not to be compared")
+{
+    Shop shop;
+    shop.json = false;
+    REQUIRE(shop.compare(shop.rich.gtin.digits(), shop.plain.gtin.digits()) == 0);
+    CHECK(shop.out.str().find("\n  As prepared (the label's second column, not compared): Calories 190; Sodium 110 mg "
+                              "5%; Dietary fiber less than 1 g; Iron 10%\n") != std::string::npos);
+    REQUIRE(shop.compare(shop.bulk.gtin.digits(), shop.plain.gtin.digits()) == 0);
+    CHECK(shop.out.str().find("second column") == std::string::npos);
+    shop.json = true;
+    REQUIRE(shop.compare(shop.rich.gtin.digits(), shop.plain.gtin.digits()) == 0);
+    const auto json = Json::parse(shop.out.str());
+    CHECK(json["left"]["second_column"]["kind"] == "as_prepared");
+    CHECK(json["left"]["second_column"]["rows"][1]["daily_value"]["percent"] == 5);
+    CHECK(json["right"]["second_column"].is_null());
 }
 
 } // namespace test

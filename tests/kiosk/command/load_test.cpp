@@ -51,12 +51,32 @@ TEST_CASE("load command: every fault is one line with its place, and nothing is 
           sheet +
               ", row 4, column sodium_mg: found \"12x\", expected a number of mg, such as 3 or \"less than "
               "1\".\nNothing was loaded: 1 fault. " +
-              shop + " is as it was. Put the sheet right and load it again.\n");
+              shop + " was not written. Put what is named above right, and load again.\n");
     CHECK_FALSE(std::filesystem::exists(shop));
     const auto kept = load({sheet}, shop, true);
     CHECK(kept.status == 1);
     CHECK(kept.out == "2 products loaded into " + shop + "; 1 row not taken.\n");
     CHECK(kept.err.find("row 4, column sodium_mg") != std::string::npos);
+}
+
+TEST_CASE("load command: a fault leaves a catalog as it is, and says so")
+{
+    const test::TempFolder folder;
+    const auto shop = folder.file("shop");
+    REQUIRE(load({folder.write("a.csv", test::good_sheet(3))}, shop).status == 0);
+    const auto before = test::bytes_of(shop);
+    const auto refused = load({folder.write("b.csv", "gtin\n")}, shop);
+    CHECK(refused.status == 2);
+    CHECK(refused.err.find(shop + " is as it was.") != std::string::npos);
+    CHECK(test::bytes_of(shop) == before);
+}
+
+TEST_CASE("load command: a folder that is not there yet is made, as the user's own is on a new machine")
+{
+    const test::TempFolder folder;
+    const auto shop = folder.file("share/pairstand/catalog.db");
+    CHECK(load({folder.write("a.csv", test::good_sheet(3))}, shop).status == 0);
+    CHECK(catalog::Store::open(shop, catalog::Store::Mode::ReadOnly));
 }
 
 TEST_CASE("load command: twenty faults are twenty sentences")
@@ -86,8 +106,10 @@ TEST_CASE("load command: what cannot be read or written is one sentence")
     const auto sheet = folder.write("a.csv", test::good_sheet(1));
     const auto missing = load({folder.file("none.csv")}, folder.file("shop"));
     CHECK(missing.status == 2);
-    CHECK(missing.err.starts_with(folder.file("none.csv") + ": cannot be read: No such file or directory.\n"));
+    CHECK(missing.err.starts_with(folder.file("none.csv") + ": there is no such file; check its name.\n"));
     const auto into_text = load({sheet}, sheet);
     CHECK(into_text.status == 2);
-    CHECK(into_text.err == sheet + ": cannot be read: it is no Pairstand catalog.\nNothing was loaded.\n");
+    CHECK(into_text.err.starts_with("pairstand load: nothing was loaded. " + sheet +
+                                    ": this file is no Pairstand catalog; give another name, or move this file away"));
+    CHECK(std::ranges::count(into_text.err, '\n') == 1);
 }

@@ -113,6 +113,11 @@ TEST_CASE("render: what cannot be drawn is refused with status 2 and one sentenc
         {"no number at all", [](auto& a) { a.right = "banana"; }, "banana"},
         {"no such catalog", [](auto& a) { a.catalog = "/nowhere/c.db"; }, "/nowhere/c.db"},
         {"no such folder", [](auto& a) { a.out = "/nowhere/p.png"; }, "/nowhere/p.png"},
+        {"a full disk", [](auto& a) { a.out = "/dev/full"; }, "/dev/full: the picture cannot be written"},
+        {"a folder below a file", [](auto& a) { a.screen = "all", a.out = "/dev/null/all"; },
+         "/dev/null/all: no folder"},
+        {"a catalog that is none", [](auto& a) { a.catalog = "/dev/null", a.language = "es"; },
+         "/dev/null: este archivo no es un cat"},
         {"one product for a screen that asks which",
          [](auto& a) {
              a.screen = "which_product";

@@ -1,10 +1,12 @@
 #include "catalog/load/load.h"
 #include "kiosk/files/catalog_place.h"
+#include "kiosk/files/languages.h"
 #include "tests/support/temp_folder.h"
 
 #include <doctest/doctest.h>
 
 #include <map>
+#include <vector>
 
 namespace {
 
@@ -66,8 +68,26 @@ TEST_CASE("catalog place: the demo is read whole")
 
 TEST_CASE("catalog place: what cannot be opened is said in one sentence that helps")
 {
-    CHECK_THROWS_WITH_AS(StationCatalog("/nowhere/catalog.db", config, environment({})),
-                         doctest::Contains("pairstand load SHEET --into /nowhere/catalog.db"), std::runtime_error);
+    const auto languages = kiosk::read_languages(config);
+    const auto trouble = [&](const std::string& code, const std::string& path) -> std::string {
+        try {
+            static_cast<void>(kiosk::station_catalog(path, config, kiosk::language_named(code, languages)));
+        } catch (const std::runtime_error& refused) {
+            return refused.what();
+        }
+        return "";
+    };
+    CHECK(trouble("en", "/nowhere/catalog.db") ==
+          "/nowhere/catalog.db: there is no catalog here; make one with 'pairstand load SHEET --into "
+          "/nowhere/catalog.db', or give another name.");
+    CHECK(trouble("es", "/nowhere/catalog.db").find("aquí no hay ningún catálogo") != std::string::npos);
+    // What is there already is not advised to be loaded into: the load would refuse it, too.
+    const test::TempFolder folder;
+    const auto text = folder.write("notes.txt", "no catalog");
+    CHECK(trouble("en", text).starts_with(text + ": this file is no Pairstand catalog; give another name, or move"));
+    CHECK(trouble("en", text).find("--into " + text) == std::string::npos);
+    CHECK(trouble("en", folder.file("")).find("this is a folder") != std::string::npos);
+    CHECK_THROWS_AS(StationCatalog(text, config, environment({})), kiosk::CatalogRefused);
 }
 
 TEST_CASE("station catalog: follows a catalog that is put in place of the demo, and keeps serving past a broken one")
@@ -88,8 +108,14 @@ TEST_CASE("station catalog: follows a catalog that is put in place of the demo, 
     const auto count = station.store().count();
     std::filesystem::remove(own);
     home.write("pairstand/catalog.db", "this is no catalog");
+    std::vector<core::Error::Kind> told;
+    station.on_trouble([&](const kiosk::CatalogPlace& place, const core::Error& error) {
+        CHECK(place.path == own);
+        told.push_back(error.kind);
+    });
     CHECK(station.look_again() == StationCatalog::News::Broken);
     CHECK(station.look_again() == StationCatalog::News::None); // said once
+    CHECK(told == std::vector{core::Error::Kind::NoCatalog});
     CHECK(station.store().count() == count);
 
     std::filesystem::remove(own);

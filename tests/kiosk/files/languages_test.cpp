@@ -40,4 +40,7 @@ TEST_CASE("languages: a broken file is named with its place")
     folder.write("languages/en.po", "msgid \"nobody_knows_this\"\nmsgstr \"?\"\n");
     CHECK_THROWS_WITH_AS(static_cast<void>(kiosk::read_languages(folder.file(""))),
                          doctest::Contains("languages/en.po row 1"), std::runtime_error);
+    folder.write("languages/en.po", "msgid \"left\"\nmsgstr \"Left\"\n");
+    CHECK_THROWS_WITH_AS(static_cast<void>(kiosk::read_languages(folder.file(""))),
+                         doctest::Contains("languages/en.po: the text language_name is missing"), std::runtime_error);
 }

@@ -1,3 +1,4 @@
+#include "tests/support/headless.h"
 #include "ui/words/error_words.h"
 
 #include <doctest/doctest.h>
@@ -32,31 +33,55 @@ TEST_CASE("error words: an error is one sentence: where, what, what was expected
         {"a row",
          {Kind::BadRow, "cells", Place{"sheet.csv", 9, "", "13 cells", "15 cells"}},
          "sheet.csv, row 9: found 13 cells, expected 15 cells."},
-        {"a file", {Kind::CannotRead, "it is torn", Place{"shop", 0, "", "", ""}}, "shop: cannot be read: it is torn."},
+        {"a file",
+         {Kind::CannotRead, "Permission denied", Place{"shop", 0, "", "", ""}},
+         "shop: cannot be read (Permission denied); check the file and whether you may read it."},
+        {"a damaged catalog",
+         {Kind::TornCatalog, "it is torn", Place{"shop", 0, "", "", ""}},
+         "shop: this catalog is damaged; move it away and load your sheets again with 'pairstand load SHEET --into "
+         "shop'."},
         {"a code without a place",
          {Kind::WrongCheckDigit, "123", {}},
-         "\"123\" is no product number: its last digit does not fit the others."},
+         "\"123\" is no product number, since its last digit does not fit the others; compare it with the digits under "
+         "the bars."},
         {"a cell that looks like a placeholder",
          {Kind::BadValue, "", Place{"", 2, "", "{expected}", "{found}"}},
          "row 2: found \"{expected}\", expected {found}."},
     };
     for (const auto& c : cases) {
         CAPTURE(c.why);
-        CHECK(ui::sentence(c.error) == c.sentence);
+        CHECK(ui::sentence(c.error, test::language("en")) == c.sentence);
     }
+}
+
+TEST_CASE("error words: in Spanish")
+{
+    const auto& spanish = test::language("es");
+    CHECK(
+        ui::sentence({Kind::TornCatalog, "it is torn", Place{"tienda", 0, "", "", ""}}, spanish) ==
+        "tienda: este catálogo está dañado; muévalo a otro lugar y cargue sus hojas otra vez con 'pairstand load HOJA "
+        "--into tienda'.");
+    CHECK(ui::sentence({Kind::MissingColumn, "", Place{"h.csv", 1, "gtin", "", "digits"}}, spanish) ==
+          "h.csv, fila 1: falta la columna gtin; lleva digits.");
+    CHECK(ui::sentence({Kind::BadValue, "", Place{"h.csv", 2, "sodium_mg", "12x", "digits"}}, spanish)
+              .starts_with("h.csv, fila 2, columna sodium_mg: dice \"12x\""));
 }
 
 TEST_CASE("error words: every kind has words of its own, with and without a place")
 {
-    for (int kind = 0; kind <= static_cast<int>(Kind::CannotWrite); ++kind) {
-        CAPTURE(kind);
-        const auto bare = ui::sentence({static_cast<Kind>(kind), "detail", {}});
-        const auto placed = ui::sentence({static_cast<Kind>(kind), "detail", Place{"s", 1, "c", "f", "e"}});
-        CHECK(bare.ends_with('.'));
-        CHECK(placed.starts_with("s, row 1"));
-        CHECK(bare.find('{') == std::string::npos);
-        // The row of the first kind must not stand in for one that the table forgot.
-        if (kind > 0)
-            CHECK(bare != ui::sentence({static_cast<Kind>(0), "detail", {}}));
-    }
+    for (const std::string code : {"en", "es"})
+        for (int kind = 0; kind <= static_cast<int>(Kind::CannotWrite); ++kind) {
+            CAPTURE(code);
+            CAPTURE(kind);
+            const auto& language = test::language(code);
+            const auto bare = ui::sentence({static_cast<Kind>(kind), "detail", {}}, language);
+            const auto placed =
+                ui::sentence({static_cast<Kind>(kind), "detail", Place{"s", 1, "c", "f", "e"}}, language);
+            CHECK(bare.ends_with('.'));
+            CHECK(placed.starts_with(code == "en" ? "s, row 1" : "s, fila 1"));
+            CHECK(bare.find('{') == std::string::npos);
+            // The row of the first kind must not stand in for one that the table forgot.
+            if (kind > 0)
+                CHECK(bare != ui::sentence({static_cast<Kind>(0), "detail", {}}, language));
+        }
 }
