@@ -172,7 +172,7 @@ Command ended(const CLI::App& app, const CLI::ParseError& end)
         return Misused{one_sentence(end.what(), asked.empty() ? "" : about.get_name() + " ")};
     if (dynamic_cast<const CLI::CallForVersion*>(&end))
         return Printed{std::string(end.what()) + "\n"};
-    std::string help = about.help();
+    std::string help = about.help(asked.empty() ? "" : app.get_name());
     if (!help.ends_with('\n'))
         help += '\n';
     return Printed{help};

@@ -141,6 +141,7 @@ TEST_CASE("arguments: --help of the program and of each command, and --version")
         CHECK(all.find(command) != std::string::npos);
         CHECK(text({command, "--help"}).find("Exit status") != std::string::npos);
         CHECK(text({command, "--help"}).ends_with('\n'));
+        CHECK(text({command, "--help"}).find("Usage: pairstand " + command) != std::string::npos);
     }
     CHECK(text({"compare", "--help"}).find("--per") != std::string::npos);
     const auto help = [](const std::vector<std::string>& arguments) {
