@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cmath>
 #include <string>
+#include <vector>
 
 namespace ui {
 namespace {
@@ -35,7 +36,7 @@ Area inside(const Ui& ui, Area head, Side side)
         head.cut_left(strip_width(ui));
     else
         head.cut_right(strip_width(ui));
-    return head.inset(2 * ui.look.sizes.unit, ui.look.sizes.unit);
+    return head.inset(2 * ui.look.sizes.unit, 0.75F * ui.look.sizes.unit);
 }
 
 const std::string& keep_words(const Ui& ui, const State& state, Side side)
@@ -86,7 +87,7 @@ Style name_style(const Ui& ui, const State& state, float inner)
 
 float head_padding(const Ui& ui)
 {
-    return ui.look.sizes.unit;
+    return 0.75F * ui.look.sizes.unit;
 }
 
 /// The room for place and name beside the Keep button; all of it where the button has to stand below them.
@@ -101,14 +102,31 @@ float beside_keep(const Ui& ui, const State& state, float inner)
     return beside;
 }
 
+/// Short heads name the sides on every page: one line each, in the largest letters that leave the page to the figures.
+Style short_style(const Ui& ui, const State& state, float inner)
+{
+    for (const Style style : {Style::Strong, Style::Note})
+        if (std::ranges::all_of(state.pair->sides,
+                                [&](const SideWords& side) { return text_width(ui, side.name, style) <= inner; }))
+            return style;
+    return Style::Bar;
+}
+
+float short_inner(const Ui& ui, float width)
+{
+    return width - strip_width(ui) - 4 * ui.look.sizes.unit - mark_room(ui);
+}
+
 float head_height(const Ui& ui, const State& state, Side side, float width, HeadSize size)
 {
     const auto& words = state.pair->sides[index_of(side)];
     const float inner = width - strip_width(ui) - 4 * ui.look.sizes.unit;
     const float height = 2 * head_padding(ui);
-    if (size == HeadSize::Short) // all of it is touched
-        return std::max(height + text_height(ui, words.name, Style::Strong, inner - mark_room(ui)),
+    if (size == HeadSize::Short) { // all of it is touched
+        const float beside = short_inner(ui, width);
+        return std::max(height + text_height(ui, words.name, short_style(ui, state, beside), beside),
                         ui.look.sizes.target);
+    }
     const float beside = beside_keep(ui, state, inner);
     const float below = beside < inner ? 0 : ui.look.sizes.target + ui.look.sizes.unit;
     const float top = place_height(ui, words, beside - mark_room(ui)) +
@@ -120,8 +138,8 @@ float head_height(const Ui& ui, const State& state, Side side, float width, Head
 /// Short heads stand one below the other where a word of a name is wider than half of the screen.
 bool stacked(const Ui& ui, const State& state, float width, HeadSize size)
 {
-    const float inner = column_width(ui, width) - strip_width(ui) - 4 * ui.look.sizes.unit - mark_room(ui);
-    const auto too_wide = [&](const SideWords& side) { return widest_word(ui, side.name, Style::Strong) > inner; };
+    const float inner = short_inner(ui, column_width(ui, width));
+    const auto too_wide = [&](const SideWords& side) { return widest_word(ui, side.name, Style::Bar) > inner; };
     return size == HeadSize::Short && std::ranges::any_of(state.pair->sides, too_wide);
 }
 
@@ -161,11 +179,12 @@ void head(const Ui& ui, const State& state, Side side, const Area& area, HeadSiz
     const float radius = 0.32F * mark_room(ui);
     if (size == HeadSize::Short) {
         Area mark_area = rest.cut_left(mark_room(ui));
-        const float spare = rest.height() - text_height(ui, words.name, Style::Strong, rest.width());
+        const Style style = short_style(ui, state, rest.width());
+        const float spare = rest.height() - text_height(ui, words.name, style, rest.width());
         rest.low.y += std::max(0.0F, std::floor(spare / 2));
         mark_area.low.y = rest.low.y;
-        mark(ui, side, {mark_area.low.x + radius, mark_area.low.y + line_height(ui, Style::Strong) / 2}, radius);
-        name_line(ui, state, side, Style::Strong, rest, area, asked);
+        mark(ui, side, {mark_area.low.x + radius, mark_area.low.y + line_height(ui, style) / 2}, radius);
+        name_line(ui, state, side, style, rest, area, asked);
         return;
     }
     const float beside = beside_keep(ui, state, rest.width());
@@ -187,26 +206,40 @@ void head(const Ui& ui, const State& state, Side side, const Area& area, HeadSiz
     text(ui, servings_and_net(ui, words, rest.width()), Style::Note, rest);
 }
 
-/// What the short head leaves out, one side of it.
-float rest_of_head(const Ui& ui, const State& state, Side side, float width)
+/// The lines of one side that the short head leaves out. What a package holds belongs to its servings.
+std::vector<std::string> lines_of(const State& state, Side side, HeadFacts facts)
 {
     const auto& words = state.pair->sides[index_of(side)];
-    float height = text_height(ui, place_line(words), Style::Note, width - mark_room(ui)) +
-                   text_height(ui, words.servings, Style::Note, width);
-    if (!words.net.empty())
-        height += text_height(ui, words.net, Style::QuietNote, width);
+    const bool net_first = state.basis == core::Basis::Package;
+    std::vector<std::string> lines{facts == HeadFacts::Servings ? words.servings : place_line(words)};
+    if (!words.net.empty() && net_first == (facts == HeadFacts::Servings))
+        lines.push_back(words.net);
+    return lines;
+}
+
+float facts_of_side(const Ui& ui, const State& state, Side side, float width, HeadFacts facts)
+{
+    float height = 0;
+    for (const auto& line : lines_of(state, side, facts))
+        height += text_height(ui, line, Style::Note, width - mark_room(ui));
     return height;
 }
 
-/// As with the short heads: one below the other where a word is wider than half of the screen.
-bool rests_stacked(const Ui& ui, const State& state, float width)
+/// As with the short heads: one below the other where a word is wider than half of the screen, or where that takes
+/// no more lines.
+bool facts_stacked(const Ui& ui, const State& state, float width, HeadFacts facts)
 {
     const float inner = column_width(ui, width) - 2 * ui.look.sizes.unit;
-    const auto too_wide = [&](const SideWords& side) {
-        return std::max(widest_word(ui, place_line(side), Style::Note) + mark_room(ui),
-                        widest_word(ui, side.servings + " " + side.net, Style::Note)) > inner;
-    };
-    return std::ranges::any_of(state.pair->sides, too_wide);
+    float sum = 0;
+    float most = 0;
+    for (const Side side : {Side::Left, Side::Right}) {
+        for (const auto& line : lines_of(state, side, facts))
+            if (widest_word(ui, line, Style::Note) + mark_room(ui) > inner)
+                return true;
+        sum += facts_of_side(ui, state, side, width - 2 * ui.look.sizes.unit, facts);
+        most = std::max(most, facts_of_side(ui, state, side, inner, facts));
+    }
+    return sum <= most;
 }
 
 } // namespace
@@ -236,36 +269,29 @@ void heads(const Ui& ui, const State& state, const Area& area, HeadSize size, Ac
     }
 }
 
-float head_rest_height(const Ui& ui, const State& state, float width)
+float facts_height(const Ui& ui, const State& state, float width, HeadFacts facts)
 {
-    if (rests_stacked(ui, state, width)) {
-        const float whole = width - 2 * ui.look.sizes.unit;
-        return rest_of_head(ui, state, Side::Left, whole) + ui.look.sizes.unit +
-               rest_of_head(ui, state, Side::Right, whole);
-    }
-    const float half = column_width(ui, width) - 2 * ui.look.sizes.unit;
-    return std::max(rest_of_head(ui, state, Side::Left, half), rest_of_head(ui, state, Side::Right, half));
+    const float unit = ui.look.sizes.unit;
+    const bool stacked = facts_stacked(ui, state, width, facts);
+    const float inner = (stacked ? width : column_width(ui, width)) - 2 * unit;
+    const float left = facts_of_side(ui, state, Side::Left, inner, facts);
+    const float right = facts_of_side(ui, state, Side::Right, inner, facts);
+    return stacked ? left + right : std::max(left, right);
 }
 
-void head_rest(const Ui& ui, const State& state, const Area& area)
+void draw_facts(const Ui& ui, const State& state, const Area& area, HeadFacts facts)
 {
-    const bool one_below_the_other = rests_stacked(ui, state, area.width());
+    const bool one_below_the_other = facts_stacked(ui, state, area.width(), facts);
+    const float radius = 0.32F * mark_room(ui);
     Area left_over = area.inset(ui.look.sizes.unit, 0);
     for (const Side side : {Side::Left, Side::Right}) {
-        const auto& words = state.pair->sides[index_of(side)];
-        Area rest = column(ui, area, side).inset(ui.look.sizes.unit, 0);
-        if (one_below_the_other) {
-            rest = left_over.cut_top(rest_of_head(ui, state, side, left_over.width()));
-            left_over.cut_top(ui.look.sizes.unit);
-        }
-        Area first = rest.cut_top(text_height(ui, place_line(words), Style::Note, rest.width() - mark_room(ui)));
-        const float radius = 0.32F * mark_room(ui);
-        mark(ui, side, {first.low.x + radius, first.low.y + line_height(ui, Style::Note) / 2}, radius);
-        first.cut_left(mark_room(ui));
-        text_in(ui, place_line(words), Style::Note, first, Align::Left, Role::Text, colours_of(ui, side).hue);
-        rest.cut_top(text(ui, words.servings, Style::Note, rest));
-        if (!words.net.empty())
-            text(ui, words.net, Style::QuietNote, rest);
+        Area place = column(ui, area, side).inset(ui.look.sizes.unit, 0);
+        if (one_below_the_other)
+            place = left_over.cut_top(facts_of_side(ui, state, side, left_over.width(), facts));
+        mark(ui, side, {place.low.x + radius, place.low.y + line_height(ui, Style::Note) / 2}, radius);
+        place.cut_left(mark_room(ui));
+        for (const auto& line : lines_of(state, side, facts))
+            place.cut_top(text(ui, line, Style::Note, place));
     }
 }
 

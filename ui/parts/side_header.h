@@ -17,10 +17,13 @@ enum class HeadSize { Full, Short };
 /// Draws both heads side by side. A touch on a name opens its label; "Keep this" is a button of its own.
 void heads(const Ui& ui, const State& state, const Area& area, HeadSize size, Actions& asked);
 
-/// What the short head leaves out: brand, servings and net quantity of both sides, as one block.
-[[nodiscard]] float head_rest_height(const Ui& ui, const State& state, float width);
-/// Draws that block.
-void head_rest(const Ui& ui, const State& state, const Area& area);
+/// What the short head leaves out: first how many servings, of which size; the rest is brand and net quantity.
+enum class HeadFacts { Servings, Rest };
+
+/// The height that those facts of both sides want.
+[[nodiscard]] float facts_height(const Ui& ui, const State& state, float width, HeadFacts facts);
+/// Draws them, each behind its side's mark.
+void draw_facts(const Ui& ui, const State& state, const Area& area, HeadFacts facts);
 
 /// The two Keep buttons as a block, for where the short heads leave them out.
 [[nodiscard]] float keeps_height(const Ui& ui, const State& state, float width);

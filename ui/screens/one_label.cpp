@@ -6,6 +6,9 @@
 #include "ui/widgets/text.h"
 
 #include <cmath>
+#include <memory>
+#include <string>
+#include <vector>
 
 namespace ui {
 namespace {
@@ -46,8 +49,9 @@ Block lead(const Ui& ui, const LabelPiece& piece, float width)
 }
 
 struct FigureWidths {
-    bool one_line = false; ///< name, amount, line and reading beside each other
-    bool stacked = false;  ///< the amount below the name
+    bool one_line = false;  ///< name, amount, line and reading beside each other
+    bool two_lines = false; ///< name and amount, below them reading and line
+    bool stacked = false;   ///< the amount below the name
     float name = 0;
     float amount = 0;
     float reading = 0;
@@ -67,15 +71,18 @@ FigureWidths figure_widths(const Ui& ui, const LabelWords& label, float width)
     const float gap = 2 * ui.look.sizes.unit;
     const float line = width - widths.name - widths.amount - reading - 3 * gap;
     widths.one_line = line >= 30 * ui.look.sizes.unit;
+    widths.two_lines = !widths.one_line && width - reading - gap >= 30 * ui.look.sizes.unit;
     widths.reading = reading;
     return widths;
 }
 
 /// Where letters are too large for one line: the amount beside the name, or below it where the name needs all the room.
-FigureWidths widths_for(const Ui& ui, const LabelPiece& piece, float width)
+FigureWidths widths_for(const Ui& ui, const LabelPiece& piece, const FigureWidths& of_all, float width)
 {
     const float gap = 2 * ui.look.sizes.unit;
     FigureWidths widths;
+    widths.two_lines = of_all.two_lines;
+    widths.reading = of_all.two_lines ? of_all.reading : width;
     widths.amount = text_width(ui, piece.amount, Style::Strong);
     widths.stacked = widest_word(ui, piece.name, Style::Text) + gap + widths.amount > width;
     if (widths.stacked)
@@ -84,19 +91,32 @@ FigureWidths widths_for(const Ui& ui, const LabelPiece& piece, float width)
     return widths;
 }
 
+/// Where the lines stand.
+Area line_area(const Ui& ui, const FigureWidths& widths, Area area)
+{
+    const float gap = 2 * ui.look.sizes.unit;
+    if (widths.two_lines)
+        area.cut_left(widths.reading + gap);
+    if (!widths.one_line)
+        return area;
+    area.cut_left(widths.name + gap + widths.amount);
+    area.cut_right(widths.reading);
+    return area.inset(gap, 0);
+}
+
 /// A nutrient: name, amount, where its percent stands, and the reading as a sentence.
 Block figure(const Ui& ui, const LabelPiece& piece, const FigureWidths& of_all, Side side, float width)
 {
-    const FigureWidths widths = of_all.one_line ? of_all : widths_for(ui, piece, width);
+    const FigureWidths widths = of_all.one_line ? of_all : widths_for(ui, piece, of_all, width);
     const float gap = 2 * ui.look.sizes.unit;
     const float name = text_height(ui, piece.name, Style::Text, widths.name);
     const float amount = text_height(ui, piece.amount, Style::Strong, widths.amount);
     const float first =
         widths.stacked ? name + amount : std::max({name, amount, widths.one_line ? line_5_20_height(ui) : 0.0F});
-    const float reading = text_height(ui, piece.reading, Style::Text, width);
-    const bool has_line = piece.percent_value.has_value();
-    const float line = has_line && !widths.one_line ? line_5_20_height(ui) : 0;
-    const float height = first + (widths.one_line ? 0 : reading + line) + ui.look.sizes.unit;
+    const float reading = text_height(ui, piece.reading, Style::Text, widths.reading);
+    const float line = piece.percent_value ? line_5_20_height(ui) : 0;
+    const float below = widths.two_lines ? std::max(reading, line) : reading + line;
+    const float height = first + (widths.one_line ? 0 : below) + ui.look.sizes.unit;
     return {
         height,
         [=, &ui, &piece](Area area) {
@@ -126,20 +146,14 @@ Block figure(const Ui& ui, const LabelPiece& piece, const FigureWidths& of_all, 
                               side == Side::Right ? percent : std::nullopt);
                 return;
             }
-            area.cut_top(text(ui, piece.reading, Style::Text, area));
+            Area second = area.cut_top(widths.two_lines ? below : reading);
+            text(ui, piece.reading, Style::Text, widths.two_lines ? second.cut_left(widths.reading) : second);
+            second.cut_left(gap);
             if (percent)
-                line_5_20(ui, area.cut_top(line), side == Side::Left ? percent : std::nullopt,
-                          side == Side::Right ? percent : std::nullopt);
+                line_5_20(ui, widths.two_lines ? second : area.cut_top(line),
+                          side == Side::Left ? percent : std::nullopt, side == Side::Right ? percent : std::nullopt);
         },
         false, 0};
-}
-
-Block plain(const Ui& ui, const LabelPiece& piece, Style style, float width, float gap, bool with_next)
-{
-    const Role role = with_next ? Role::Heading : Role::Text;
-    return {text_height(ui, piece.name, style, width) + (with_next ? ui.look.sizes.unit / 2 : 0.0F),
-            [&ui, &piece, style, role](const Area& area) { text(ui, piece.name, style, area, Align::Left, role); },
-            with_next, gap};
 }
 
 /// A sentence; a long one, such as a list of ingredients under large letters, in pieces that may part at a page's end.
@@ -148,7 +162,8 @@ void add_sentence(const Ui& ui, const LabelPiece& piece, const Area& page, std::
     const float width = page.width();
     const float height = text_height(ui, piece.name, Style::Note, width);
     if (height <= page.height() / 2) {
-        blocks.push_back(plain(ui, piece, Style::Note, width, ui.look.sizes.unit, false));
+        blocks.push_back({height, [&ui, &piece](const Area& area) { text(ui, piece.name, Style::Note, area); }, false,
+                          ui.look.sizes.unit});
         return;
     }
     const float on_half_a_page = page.height() / 2 / line_height(ui, Style::Note);
@@ -161,19 +176,62 @@ void add_sentence(const Ui& ui, const LabelPiece& piece, const Area& page, std::
     }
 }
 
+/// A heading, with the scale of the lines below it where the rows under it have any.
+Block heading(const Ui& ui, const std::string& words, const FigureWidths& widths, bool scale, float width)
+{
+    const Area line = line_area(ui, widths, {{0, 0}, {width, 0}});
+    const bool below =
+        scale && text_width(ui, words, Style::Strong) + ui.look.sizes.unit > line_5_20_scale_begin(ui, line);
+    const float height = text_height(ui, words, Style::Strong, width) + ui.look.sizes.unit / 2 +
+                         (below ? line_height(ui, Style::Note) : 0);
+    return {height,
+            [&ui, words, widths, scale](Area area) {
+                text(ui, words, Style::Strong, area, Align::Left, Role::Heading);
+                area.low.y = area.high.y - line_height(ui, Style::Note);
+                if (scale)
+                    line_5_20_scale(ui, line_area(ui, widths, area));
+            },
+            true, 2 * ui.look.sizes.unit};
+}
+
+/// Whether a line stands between this heading and the next.
+bool has_lines(const std::vector<LabelPiece>& pieces, std::size_t heading)
+{
+    for (std::size_t i = heading + 1; i < pieces.size() && pieces[i].kind != Kind::Heading; ++i)
+        if (pieces[i].percent_value)
+            return true;
+    return false;
+}
+
+/// A heading, and the same once more for the pages that go on with it.
+void add_heading(const Ui& ui, const LabelWords& label, std::size_t at, const FigureWidths& widths, float width,
+                 std::vector<Block>& blocks, std::shared_ptr<const Block>& again)
+{
+    const auto& words = label.pieces[at].name;
+    const bool scale = has_lines(label.pieces, at);
+    blocks.push_back(heading(ui, words, widths, scale, width));
+    const Block plain_again = heading(ui, words, widths, scale, width);
+    const Block full =
+        heading(ui, ui.language.fill(TextId::heading_continued, {{"heading", words}}), widths, scale, width);
+    again = std::make_shared<const Block>(full.height > plain_again.height ? plain_again : full);
+}
+
 std::vector<Block> blocks_of(const Ui& ui, const LabelWords& label, Side side, const Area& page)
 {
     const float width = page.width();
     const FigureWidths widths = figure_widths(ui, label, width);
     std::vector<Block> blocks;
-    for (const auto& piece : label.pieces) {
+    std::shared_ptr<const Block> again;
+    for (std::size_t i = 0; i < label.pieces.size(); ++i) {
+        const auto& piece = label.pieces[i];
+        const std::size_t first = blocks.size();
         switch (piece.kind) {
         case Kind::Lead:
             blocks.push_back(lead(ui, piece, width));
             break;
         case Kind::Heading:
-            blocks.push_back(plain(ui, piece, Style::Strong, width, 2 * ui.look.sizes.unit, true));
-            break;
+            add_heading(ui, label, i, widths, width, blocks, again);
+            continue;
         case Kind::Figure:
             blocks.push_back(figure(ui, piece, widths, side, width));
             break;
@@ -181,29 +239,73 @@ std::vector<Block> blocks_of(const Ui& ui, const LabelWords& label, Side side, c
             add_sentence(ui, piece, page, blocks);
             break;
         }
+        for (std::size_t own = first; own < blocks.size(); ++own)
+            blocks[own].again = again;
+        if (piece.kind == Kind::Sentence)
+            again.reset(); // what comes after a sentence is another matter
     }
     return blocks;
 }
 
-/// The product's name on its side's tint, with the side's mark and pattern.
-float title(const Ui& ui, const State& state, Area area, bool measure_only)
+/// The product's name on its side's tint, with the side's mark and pattern; on every page, and so is the way back to
+/// both.
+struct Title {
+    bool compare = false; ///< there is a second product
+    bool beside = false;  ///< the button stands beside the name, else below it
+    float button = 0;     ///< its width
+    float name = 0;       ///< the width for the name
+    float height = 0;
+};
+
+float mark_room(const Ui& ui)
+{
+    return line_height(ui, Style::Name) * 0.8F;
+}
+
+Title title_of(const Ui& ui, const State& state, float width)
 {
     const auto& sizes = ui.look.sizes;
+    Title title;
+    title.compare = state.pair.has_value();
+    title.button = button_width(ui, ui.language.text(TextId::button_compare), Style::Bar);
+    title.name = width - 2.5F * sizes.unit - 4 * sizes.unit - mark_room(ui);
+    const float beside = title.name - title.button - 2 * sizes.unit;
+    title.beside = title.compare && beside > width * 0.4F && beside > widest_word(ui, state.label->title, Style::Name);
+    if (title.beside)
+        title.name = beside;
+    title.height = text_height(ui, state.label->title, Style::Name, title.name) + 2 * sizes.unit;
+    if (title.beside)
+        title.height = std::max(title.height, sizes.target + 2 * sizes.unit);
+    else if (title.compare)
+        title.height += sizes.target + sizes.unit;
+    return title;
+}
+
+void draw_title(const Ui& ui, const State& state, const Title& title, Area area, Actions& asked)
+{
+    const auto& sizes = ui.look.sizes;
+    const Side side = state.label_side;
+    canvas().AddRectFilled(area.low, area.high, colours_of(ui, side).tint);
     const float strip = 2.5F * sizes.unit;
-    const float mark_room = line_height(ui, Style::Name) * 0.8F;
-    const float inner = area.width() - strip - 4 * sizes.unit - mark_room;
-    const float height = text_height(ui, state.label->title, Style::Name, inner) + 2 * sizes.unit;
-    if (measure_only)
-        return height;
-    area.high.y = area.low.y + height;
-    canvas().AddRectFilled(area.low, area.high, colours_of(ui, state.label_side).tint);
-    pattern(ui, state.label_side, state.label_side == Side::Left ? area.cut_left(strip) : area.cut_right(strip));
+    pattern(ui, side, side == Side::Left ? area.cut_left(strip) : area.cut_right(strip));
     Area words = area.inset(2 * sizes.unit, sizes.unit);
-    const Area place = words.cut_left(mark_room);
+    Area touch = words;
+    if (title.beside)
+        touch = words.cut_right(title.button);
+    else if (title.compare)
+        touch = words.cut_bottom(sizes.target);
+    const Area place = words.cut_left(mark_room(ui));
+    words.high.x = words.low.x + title.name;
+    const float spare = words.height() - text_height(ui, state.label->title, Style::Name, title.name);
+    words.low.y += title.beside ? std::max(0.0F, std::floor(spare / 2)) : 0;
     const float radius = 0.25F * line_height(ui, Style::Name);
-    mark(ui, state.label_side, {place.low.x + radius, place.low.y + line_height(ui, Style::Name) / 2}, radius);
+    mark(ui, side, {place.low.x + radius, words.low.y + line_height(ui, Style::Name) / 2}, radius);
     text(ui, state.label->title, Style::Name, words, Align::Left, Role::Heading);
-    return height;
+    if (!title.compare)
+        return;
+    touch.high = {touch.low.x + title.button, touch.low.y + sizes.target};
+    if (button(ui, TextId::button_compare, touch, {Style::Bar, false, false, Align::Centre}))
+        asked.push_back(ShowPair{});
 }
 
 } // namespace
@@ -215,25 +317,16 @@ void one_label_screen(const Ui& ui, const State& state, Actions& asked)
     const auto& sizes = ui.look.sizes;
     const Frame frame = frame_of(ui, state);
     Area rest = frame.body;
-    title(ui, state, rest.cut_top(title(ui, state, rest, true)), false);
+    const Title title = title_of(ui, state, rest.width());
+    draw_title(ui, state, title, rest.cut_top(title.height), asked);
     rest.cut_top(sizes.unit);
     const float width = rest.width();
     auto blocks = blocks_of(ui, *state.label, state.label_side, rest);
-    if (state.pair) {
-        const auto& words = ui.language.text(TextId::button_compare);
-        const float wide = std::min(width, button_width(ui, words, Style::Text));
-        blocks.insert(blocks.begin(), {button_height(ui, words, Style::Text, wide),
-                                       [&ui, &asked, wide](Area area) {
-                                           if (button(ui, TextId::button_compare, area.cut_left(wide),
-                                                      {Style::Text, false, false, Align::Centre}))
-                                               asked.push_back(ShowPair{});
-                                       },
-                                       false, 0});
-    } else {
+    if (!state.pair) {
         const auto& words = ui.language.text(TextId::label_scan_another);
         blocks.insert(blocks.begin(),
-                      {text_height(ui, words, Style::Quiet, width),
-                       [&ui, &words](const Area& area) { text(ui, words, Style::Quiet, area); }, false, 0});
+                      {text_height(ui, words, Style::QuietNote, width),
+                       [&ui, &words](const Area& area) { text(ui, words, Style::QuietNote, area); }, false, 0});
     }
     const Paging paging = draw_page(blocks, rest, state.page);
     close_frame(ui, state, frame, paging, asked);

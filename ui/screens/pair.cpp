@@ -13,8 +13,9 @@ namespace {
 constexpr core::Basis bases[] = {core::Basis::Serving, core::Basis::Package, core::Basis::SameAmount};
 constexpr TextId basis_texts[] = {TextId::basis_serving, TextId::basis_package, TextId::basis_same};
 
-/// The three bases side by side where their words fit, else one below the other.
+/// The three bases side by side where their words fit, in letters that grow less if need be, else one below the other.
 struct BasisBar {
+    Style style = Style::Note;
     bool stacked = false;
     float height = 0; ///< of one button
     float whole = 0;
@@ -23,13 +24,18 @@ struct BasisBar {
 BasisBar basis_bar(const Ui& ui, const PairWords& pair, float width)
 {
     const float gap = 1.5F * ui.look.sizes.unit;
-    float sum = -gap;
     BasisBar bar;
+    for (const Style style : {Style::Note, Style::Bar}) {
+        float sum = -gap;
+        for (const auto& words : pair.bases)
+            sum += button_width(ui, words, style) + gap;
+        bar.style = style;
+        bar.stacked = sum > width;
+        if (!bar.stacked)
+            break;
+    }
     for (const auto& words : pair.bases)
-        sum += button_width(ui, words, Style::Note) + gap;
-    bar.stacked = sum > width;
-    for (const auto& words : pair.bases)
-        bar.height = std::max(bar.height, button_height(ui, words, Style::Note, width));
+        bar.height = std::max(bar.height, button_height(ui, words, bar.style, width));
     bar.whole = bar.stacked ? 3 * bar.height + 2 * gap : bar.height;
     return bar;
 }
@@ -40,13 +46,13 @@ void draw_basis_bar(const Ui& ui, const State& state, const PairWords& pair, Are
     const float gap = 1.5F * ui.look.sizes.unit;
     float spare = area.width() + gap;
     for (const auto& words : pair.bases)
-        spare -= button_width(ui, words, Style::Note) + gap;
+        spare -= button_width(ui, words, bar.style) + gap;
     const float extra = std::min(spare / 3, 6 * ui.look.sizes.unit);
     for (std::size_t i = 0; i < pair.bases.size(); ++i) {
-        const float width = button_width(ui, pair.bases[i], Style::Note) + extra;
+        const float width = button_width(ui, pair.bases[i], bar.style) + extra;
         const Area place = bar.stacked ? area.cut_top(bar.height) : area.cut_left(width);
         if (button(ui, pair.bases[i], basis_texts[i], place,
-                   {Style::Note, state.basis == bases[i], false, Align::Centre}))
+                   {bar.style, state.basis == bases[i], false, Align::Centre}))
             asked.push_back(ChooseBasis{bases[i]});
         if (bar.stacked)
             area.cut_top(gap);
@@ -75,7 +81,7 @@ Opening opening_of(const Ui& ui, const PairWords& pair, float width)
     Opening opening;
     float room = width;
     for (const auto& words : pair.bases)
-        room -= button_width(ui, words, Style::Note) + gap;
+        room -= button_width(ui, words, bar.style) + gap;
     const auto& sentence = pair.first.front();
     if (!bar.stacked && room > widest_word(ui, sentence, Style::Note) &&
         text_height(ui, sentence, Style::Note, room) <= 2 * line_height(ui, Style::Note)) {
@@ -103,46 +109,72 @@ void draw_opening(const Ui& ui, const State& state, const PairWords& pair, Area 
     draw_basis_bar(ui, state, pair, area, asked);
 }
 
-/// Heads, first sentence and bases stand above the rows where that leaves a good part of the screen to them; with
-/// large letters they are pieces of the first page like everything else.
+/// What stands above the rows. Where the letters leave room, full heads, the first sentence and the bases on the first
+/// page; else heads of one line and the bases, and the rest turns into pieces of the pages. Later pages have short
+/// heads.
 struct Above {
-    bool first = false;  ///< on the first page: full heads, sentence, bases
-    bool others = false; ///< on the others: short heads
-    float first_height = 0;
-    float others_height = 0;
+    bool full = false;
+    float first = 0;
+    float others = 0;
 };
 
 Above above_of(const Ui& ui, const State& state, const Area& body)
 {
     const float unit = ui.look.sizes.unit;
+    const float width = body.width();
     Above above;
-    above.first_height = heads_height(ui, state, body.width(), HeadSize::Full) +
-                         opening_of(ui, *state.pair, body.width()).height + 2 * unit;
-    above.first = above.first_height < body.height() * 0.58F;
-    above.others_height = heads_height(ui, state, body.width(), HeadSize::Short) + unit;
-    above.others = above.others_height < body.height() * 0.3F;
+    above.others = heads_height(ui, state, width, HeadSize::Short) + unit;
+    above.first = heads_height(ui, state, width, HeadSize::Full) + opening_of(ui, *state.pair, width).height + 2 * unit;
+    above.full = above.first < body.height() * 0.5F;
+    if (!above.full)
+        above.first = above.others + basis_bar(ui, *state.pair, width).whole + unit;
     return above;
 }
 
-std::vector<Block> blocks_of(const Ui& ui, const State& state, const Above& above, float width, Actions& asked)
+Block facts_block(const Ui& ui, const State& state, float width, HeadFacts facts)
+{
+    return {facts_height(ui, state, width, facts),
+            [&ui, &state, facts](const Area& area) { draw_facts(ui, state, area, facts); }, false, ui.look.sizes.unit};
+}
+
+/// Servings come before calories, as they are taught; but the first page must hold calories too.
+void add_first_facts(const Ui& ui, const State& state, float width, float room, std::vector<Block>& blocks,
+                     Block calories)
+{
+    const float unit = ui.look.sizes.unit;
+    blocks.push_back(sentence(ui, state.pair->first.front(), width));
+    Block servings = facts_block(ui, state, width, HeadFacts::Servings);
+    const bool fits = blocks.back().height + servings.height + calories.height + 2 * unit <= room;
+    calories.gap = unit;
+    blocks.push_back(fits ? servings : calories);
+    blocks.push_back(fits ? calories : servings);
+}
+
+std::vector<Block> blocks_of(const Ui& ui, const State& state, const Above& above, const Area& body, Actions& asked)
 {
     const PairWords& pair = *state.pair;
-    const float unit = ui.look.sizes.unit;
+    const float width = body.width();
     std::vector<Block> blocks;
-    if (!above.first) {
-        blocks.push_back({heads_height(ui, state, width, HeadSize::Short),
-                          [&](const Area& area) { heads(ui, state, area, HeadSize::Short, asked); }, false, 0});
-        blocks.push_back(
-            {head_rest_height(ui, state, width), [&](const Area& area) { head_rest(ui, state, area); }, false, unit});
-        blocks.push_back(
-            {keeps_height(ui, state, width), [&](const Area& area) { keeps(ui, state, area, asked); }, false, unit});
-        blocks.push_back({opening_of(ui, pair, width).height,
-                          [&](const Area& area) { draw_opening(ui, state, pair, area, asked); }, false, unit});
+    auto rows = table_blocks(ui, pair.rows, width);
+    const bool calories_first = !pair.rows.empty() && pair.rows.front().nutrient == core::Nutrient::Calories;
+    std::size_t taken = 0;
+    if (!above.full && calories_first && !rows.front().with_next) {
+        add_first_facts(ui, state, width, body.height() - above.first, blocks, rows.front());
+        taken = 1;
+    } else if (!above.full) {
+        blocks.push_back(sentence(ui, pair.first.front(), width));
+        blocks.push_back(facts_block(ui, state, width, HeadFacts::Servings));
     }
     for (std::size_t i = 1; i < pair.first.size(); ++i)
         blocks.push_back(sentence(ui, pair.first[i], width));
-    for (auto& block : table_blocks(ui, pair.rows, width))
-        blocks.push_back(std::move(block));
+    for (std::size_t i = taken; i < rows.size(); ++i)
+        blocks.push_back(std::move(rows[i]));
+    if (!above.full) {
+        blocks.push_back(facts_block(ui, state, width, HeadFacts::Rest));
+        blocks.back().with_next = true;
+        blocks.push_back({keeps_height(ui, state, width), [&](const Area& area) { keeps(ui, state, area, asked); },
+                          false, ui.look.sizes.unit});
+    }
     return blocks;
 }
 
@@ -157,19 +189,18 @@ void pair_screen(const Ui& ui, const State& state, Actions& asked)
     const float width = rest.width();
     const float unit = ui.look.sizes.unit;
     const Above above = above_of(ui, state, rest);
-    const auto blocks = blocks_of(ui, state, above, width, asked);
-    const Pages pages = deal_pages(blocks, rest.height() - (above.first ? above.first_height : 0),
-                                   rest.height() - (above.others ? above.others_height : 0), state.page);
+    const auto blocks = blocks_of(ui, state, above, rest, asked);
+    const Pages pages = deal_pages(blocks, rest.height() - above.first, rest.height() - above.others, state.page);
     const bool first = pages.paging.page == 0;
-    if (first && above.first) {
-        heads(ui, state, rest.cut_top(heads_height(ui, state, width, HeadSize::Full)), HeadSize::Full, asked);
-        rest.cut_top(unit);
+    const HeadSize size = first && above.full ? HeadSize::Full : HeadSize::Short;
+    heads(ui, state, rest.cut_top(heads_height(ui, state, width, size)), size, asked);
+    rest.cut_top(unit);
+    if (first && above.full)
         draw_opening(ui, state, *state.pair, rest.cut_top(opening_of(ui, *state.pair, width).height), asked);
+    else if (first)
+        draw_basis_bar(ui, state, *state.pair, rest.cut_top(basis_bar(ui, *state.pair, width).whole), asked);
+    if (first)
         rest.cut_top(unit);
-    } else if (!first && above.others) {
-        heads(ui, state, rest.cut_top(heads_height(ui, state, width, HeadSize::Short)), HeadSize::Short, asked);
-        rest.cut_top(unit);
-    }
     draw_page(blocks, pages, rest);
     close_frame(ui, state, frame, pages.paging, asked);
 }

@@ -92,7 +92,7 @@ void line_5_20_scale(const Ui& ui, const Area& area)
         const float x = std::min(track.low.x + at * track.width() - width / 2, area.high.x - width);
         if (x < free_from) // a short line under large letters: 5 and 20 matter most
             continue;
-        free_from = x + width + ui.look.sizes.unit;
+        free_from = x + width + ui.look.sizes.unit / 2;
         text(ui, words, Style::QuietNote, {{x, area.low.y}, {x + width + 1, area.high.y}}, Align::Left, Role::Figure);
     }
 }

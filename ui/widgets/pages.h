@@ -5,6 +5,7 @@
 
 #include <cstddef>
 #include <functional>
+#include <memory>
 #include <vector>
 
 namespace ui {
@@ -15,6 +16,7 @@ struct Block {
     std::function<void(const Area&)> draw;
     bool with_next = false; ///< a heading: not the last of its page, if what follows fits a page with it
     float gap = 0;          ///< room before it, except at the top of a page
+    std::shared_ptr<const Block> again = nullptr; ///< said once more above it where it begins a page: its heading
 };
 
 /// How many pages there are, and which one is shown (from 0).
@@ -33,7 +35,7 @@ struct Pages {
 /// A block higher than its page gets one of its own.
 [[nodiscard]] Pages deal_pages(const std::vector<Block>& blocks, float first_height, float other_height, int page);
 
-/// Draws the page that `pages` shows.
+/// Draws the page that `pages` shows; a heading said again stands at its top, where the page holds it and the block.
 void draw_page(const std::vector<Block>& blocks, const Pages& pages, const Area& area);
 
 /// Deals and draws, where all pages are as high as the area.

@@ -111,13 +111,13 @@ private:
         if (taught_order) {
             group(column, core::Aim::Less, TextId::heading_less_of);
             group(column, core::Aim::More, TextId::heading_more_of);
-            group(column, core::Aim::Neither, TextId::heading_other);
+            group(column, core::Aim::Neither, TextId::heading_other_one);
         } else
             for (const auto& known : core::nutrients())
                 figure(column, known.nutrient);
         std::string list;
         for (const core::Nutrient nutrient : column.not_significant)
-            list += (list.empty() ? "" : ", ") + nutrient_name(nutrient, language_);
+            list += (list.empty() ? "" : ", ") + in_sentence(nutrient_name(nutrient, language_));
         if (!list.empty())
             sentence(language_.fill(TextId::label_not_significant, {{"list", list}}));
     }

@@ -88,4 +88,16 @@ const std::string& reading_word(core::Reading reading, const Language& language)
     return language.text(TextId::word_between);
 }
 
+std::string in_sentence(std::string_view name)
+{
+    std::string words(name);
+    constexpr char case_bit = 0x20; // between a capital and its small letter, in ASCII and in Latin-1
+    const auto byte = [&](std::size_t at) { return at < words.size() ? static_cast<unsigned char>(words[at]) : 0U; };
+    if (byte(0) >= 'A' && byte(0) <= 'Z')
+        words[0] = static_cast<char>(words[0] | case_bit);
+    else if (byte(0) == 0xC3 && byte(1) >= 0x80 && byte(1) <= 0x9E && byte(1) != 0x97) // not the sign of multiplication
+        words[1] = static_cast<char>(words[1] | case_bit);
+    return words;
+}
+
 } // namespace ui

@@ -36,4 +36,7 @@ namespace ui {
 /// "low", "between 5 and 20", "high": for sentences that have said the percent already.
 [[nodiscard]] const std::string& reading_word(core::Reading reading, const Language& language);
 
+/// A name as it stands inside a sentence: "Vitamin D" turns into "vitamin D". Knows the capitals of Latin-1.
+[[nodiscard]] std::string in_sentence(std::string_view name);
+
 } // namespace ui

@@ -114,7 +114,7 @@ std::optional<TextId> why_text(Why why)
 }
 
 /// What the taught product hides: the range by the printed amount, said where it would mislead.
-std::string range_sentence(const core::ShownPercent& shown, const core::Product& product, bool is_left,
+std::string range_sentence(const core::ShownPercent& shown, const core::Product& product, const std::string& place,
                            const std::string& percent_once, const Language& language)
 {
     const std::string n = count_words(product.label.servings.count);
@@ -122,7 +122,7 @@ std::string range_sentence(const core::ShownPercent& shown, const core::Product&
     const std::string low = tenths_down(shown.range->low);
     const std::string high = tenths_up(shown.range->high);
     if (const auto reading = core::reading_of(*shown.range))
-        return language.fill(TextId::range_percent, {{"side", place_of(is_left, language)},
+        return language.fill(TextId::range_percent, {{"side", place},
                                                      {"percent", percent_once},
                                                      {"n", n},
                                                      {"taught", taught},
@@ -131,7 +131,7 @@ std::string range_sentence(const core::ShownPercent& shown, const core::Product&
                                                      {"reading", reading_word(*reading, language)}});
     const auto last = core::Percent::from_nano(shown.range->high.nano() - 1);
     return language.fill(TextId::range_percent_unsure,
-                         {{"side", place_of(is_left, language)},
+                         {{"side", place},
                           {"percent", percent_once},
                           {"n", n},
                           {"taught", taught},
@@ -141,7 +141,7 @@ std::string range_sentence(const core::ShownPercent& shown, const core::Product&
                           {"second", reading_word(core::reading_of(last), language)}});
 }
 
-void remark_side(const Shown& shown, const core::Row& row, const core::Product& product, bool is_left,
+void remark_side(const Shown& shown, const core::Row& row, const core::Product& product, const std::string& place,
                  const Language& language, std::vector<std::string>& remarks)
 {
     const bool percent_says_it = shown.percent && shown.percent->say_range; // one sentence a side is enough
@@ -149,7 +149,7 @@ void remark_side(const Shown& shown, const core::Row& row, const core::Product& 
         core::Figure high{shown.range->high, false, 0};
         const auto unit = core::nano_of(core::info(row.nutrient).unit);
         high.decimals = high.amount.nano() % unit == 0 ? 0 : 1;
-        remarks.push_back(language.fill(TextId::range_amount, {{"side", place_of(is_left, language)},
+        remarks.push_back(language.fill(TextId::range_amount, {{"side", place},
                                                                {"n", count_words(product.label.servings.count)},
                                                                {"high", amount_words(high, row.nutrient, language)}}));
     }
@@ -159,13 +159,29 @@ void remark_side(const Shown& shown, const core::Row& row, const core::Product& 
     if (percent.say_range) {
         const auto once = core::percent_of_column(product.label, product.label.per_serving, row.nutrient);
         if (once)
-            remarks.push_back(range_sentence(percent, product, is_left,
+            remarks.push_back(range_sentence(percent, product, place,
                                              percent_words(once->percent, once->less_than, language), language));
     } else if (percent.reading && *percent.reading != *percent.label_reading)
         remarks.push_back(
-            language.fill(TextId::reading_changes, {{"side", place_of(is_left, language)},
+            language.fill(TextId::reading_changes, {{"side", place},
                                                     {"first", reading_word(*percent.label_reading, language)},
                                                     {"second", reading_word(*percent.reading, language)}}));
+}
+
+/// What is to be said of both sides alike is said once.
+void add_side_remarks(const core::Row& row, const core::Product& left, const core::Product& right,
+                      const Language& language, std::vector<std::string>& remarks)
+{
+    const auto said = [&](const core::Shown& shown, const core::Product& product, TextId place) {
+        std::vector<std::string> sentences;
+        remark_side(shown, row, product, language.text(place), language, sentences);
+        return sentences;
+    };
+    const auto both = said(row.left, left, TextId::both_sides);
+    const bool alike = both == said(row.right, right, TextId::both_sides);
+    for (const auto& sentences : {alike ? both : said(row.left, left, TextId::left),
+                                  alike ? std::vector<std::string>{} : said(row.right, right, TextId::right)})
+        remarks.insert(remarks.end(), sentences.begin(), sentences.end());
 }
 
 RowWords row_words(const core::Row& row, const core::Comparison& comparison, const core::Product& left,
@@ -181,8 +197,7 @@ RowWords row_words(const core::Row& row, const core::Comparison& comparison, con
     if (row.finding == Finding::NotComparable && comparison.why == Why::Comparable)
         if (const auto why = why_text(row.why))
             words.remarks.push_back(language.text(*why));
-    remark_side(row.left, row, left, true, language, words.remarks);
-    remark_side(row.right, row, right, false, language, words.remarks);
+    add_side_remarks(row, left, right, language, words.remarks);
     return words;
 }
 

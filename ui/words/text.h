@@ -40,11 +40,12 @@ namespace ui {
     X(sizes_differ) X(sizes_unlike) X(sizes_unknown) X(side_servings_number) X(side_servings_one) \
     X(side_servings_about) X(side_servings_about_one) X(side_servings_varied) X(side_servings_single) \
     X(side_servings_none) X(size_not_printed) X(package_is) X(heading_calories) X(heading_less_of) \
-    X(heading_more_of) X(heading_other) X(finding_left_less) X(finding_left_more) X(finding_left_fewer) \
+    X(heading_more_of) X(heading_other) X(heading_other_one) \
+    X(heading_continued) X(finding_left_less) X(finding_left_more) X(finding_left_fewer) \
     X(finding_same) X(finding_too_close) X(finding_not_printed) X(finding_not_comparable) X(why_audience) \
     X(why_grams_against_ml) X(why_no_metric) X(why_varied) X(why_servings_not_printed) X(why_servings_off) \
     X(why_figure_off) X(why_percents) X(why_shown_per_serving) X(panels_unlike) X(guide_one_serving) \
-    X(guide_line) X(range_percent) X(range_percent_unsure) X(range_amount) X(reading_changes) \
+    X(guide_line) X(both_sides) X(range_percent) X(range_percent_unsure) X(range_amount) X(reading_changes) \
     /* Figures */ \
     X(less_than) X(percent_less_than) X(not_printed_short) X(not_significant_short) \
     /* Nutrients, in the order of the panel */ \

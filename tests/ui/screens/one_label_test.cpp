@@ -4,7 +4,9 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <regex>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -18,13 +20,16 @@ std::string all_pages(test::Headless& screen, ui::State state)
     static const std::regex count_of_pages{"[0-9]+ (of|de) [0-9]+"};
     std::string all;
     state.notice.words.clear();
+    std::set<std::string> headings;
     for (state.page = 0; state.page < 30; ++state.page) {
         screen.frame(state);
         bool more = false;
         for (const auto& note : screen.notes()) {
             more = more || note.id == TextId::button_page_next;
-            const bool title_again = state.page > 0 && note.words == state.label->title;
-            if (!note.touchable && !title_again && !std::regex_match(note.words, count_of_pages))
+            const bool again = note.role == ui::Role::Heading &&
+                               (note.words.ends_with("(continued)") || note.words.ends_with("(continúa)") ||
+                                !headings.insert(note.words).second);
+            if (!note.touchable && !again && !std::regex_match(note.words, count_of_pages))
                 all += note.words + "\n";
         }
         if (!more)
@@ -105,6 +110,54 @@ TEST_CASE("one label: alone it asks for a second package; of two it leads back t
     CHECK(screen.tap(of_two, TextId::button_compare) == ui::Actions{ui::ShowPair{}});
     screen.frame(of_two);
     CHECK(!screen.says("Scan a second package to see both side by side."));
+}
+
+TEST_CASE("one label: every page that shows lines names what they are, and says where 5 and 20 stand")
+{
+    for (const std::string code : {"en", "es"})
+        for (const int percent : ui::text_percents) {
+            test::Headless screen({1280, 800}, percent, code);
+            auto state = test::label_state(test::demo_product("9520141001069"), test::language(code));
+            int with_readings = 0;
+            for (state.page = 0; state.page < 60; ++state.page) {
+                CAPTURE(code);
+                CAPTURE(percent);
+                CAPTURE(state.page);
+                screen.frame(state);
+                bool reading = false;
+                bool scale = false;
+                bool heading = false;
+                for (const auto& note : screen.notes()) {
+                    const bool is_reading = std::ranges::any_of(state.label->pieces, [&](const auto& piece) {
+                        return !piece.reading.empty() && piece.reading == note.words;
+                    });
+                    reading = reading || is_reading;
+                    scale = scale || (note.words == "20%" && note.role == ui::Role::Figure && !reading);
+                    heading = heading || (note.role == ui::Role::Heading && note.words != state.label->title);
+                }
+                CHECK((!reading || (scale && heading)));
+                with_readings += reading ? 1 : 0;
+                if (!screen.says(test::language(code).text(TextId::button_page_next)))
+                    break;
+            }
+            CHECK(with_readings >= 3);
+        }
+}
+
+TEST_CASE("one label: of two, every page leads back to both")
+{
+    const auto& language = test::language("en");
+    for (const int percent : {100, 200}) {
+        test::Headless screen({1280, 800}, percent);
+        auto state = test::pair_state(test::demo_product("9520141001069"), test::demo_product("9520208001131"),
+                                      core::Basis::Serving, language);
+        state.screen = ui::ScreenId::OneLabel;
+        state.label = ui::label_words(state.sides[0]->product, language);
+        for (state.page = 0; state.page < 5; ++state.page) {
+            CAPTURE(state.page);
+            CHECK(screen.tap(state, TextId::button_compare) == ui::Actions{ui::ShowPair{}});
+        }
+    }
 }
 
 TEST_CASE("one label: without a label nothing is drawn and nothing breaks")

@@ -4,6 +4,7 @@
 
 #include <doctest/doctest.h>
 
+#include <set>
 #include <string>
 #include <vector>
 
@@ -79,6 +80,85 @@ TEST_CASE("pair: every row with its finding and remarks is on one of the pages, 
                 }
             }
         }
+}
+
+TEST_CASE("pair: the first page holds both names, the bases, the servings and the calories, at every text size")
+{
+    for (const int percent : ui::text_percents)
+        for (const std::string code : {"en", "es"}) {
+            CAPTURE(percent);
+            CAPTURE(code);
+            test::Headless screen({1280, 800}, percent, code);
+            const auto state = two_cereals(code);
+            screen.frame(state);
+            for (const auto& side : state.pair->sides) {
+                CHECK(screen.says(side.name));
+                CHECK(screen.says(side.servings));
+            }
+            for (const auto& basis : state.pair->bases)
+                CHECK(screen.says(basis));
+            CHECK(screen.says(state.pair->first.front()));
+            CHECK(screen.says("90"));
+            CHECK(screen.says("230"));
+            CHECK(screen.says(state.pair->rows.front().finding));
+        }
+}
+
+TEST_CASE("pair: every page says who is left and who is right, and where 5 and 20 stand over its lines")
+{
+    for (const ImVec2 size : {ImVec2{1280, 800}, ImVec2{800, 1280}})
+        for (const int percent : ui::text_percents)
+            for (const std::string code : {"en", "es"}) {
+                test::Headless screen(size, percent, code);
+                auto state = two_cereals(code);
+                for (state.page = 0; state.page < 30; ++state.page) {
+                    CAPTURE(size.x);
+                    CAPTURE(percent);
+                    CAPTURE(code);
+                    CAPTURE(state.page);
+                    screen.frame(state);
+                    for (const auto& side : state.pair->sides)
+                        CHECK(screen.says(side.name));
+                    bool scale = false;
+                    std::set<float> sizes_of_names;
+                    for (const auto& note : screen.notes()) {
+                        scale = scale || (note.words == "20%" && note.role == ui::Role::Figure);
+                        for (const auto& row : state.pair->rows)
+                            if (note.words == row.name) {
+                                sizes_of_names.insert(note.letter_px);
+                                CHECK((scale || (!row.left.percent_value && !row.right.percent_value)));
+                            }
+                    }
+                    if (percent >= 150)
+                        CHECK(sizes_of_names.size() <= 1);
+                    if (!screen.says(test::language(code).text(TextId::button_page_next)))
+                        break;
+                }
+            }
+}
+
+TEST_CASE("pair: the whole package shows four rows on its first page, and breaks no finding")
+{
+    constexpr const char* pairs[][2] = {
+        {"9520366004012", "9520366004029"}, {"9520588008010", "9520588008027"}, {"9520519007051", "9520519007075"},
+        {"9520310003023", "9520310003030"}, {"9520427005033", "9520427005088"}, {"520417009019", "9520634009022"},
+    };
+    test::Headless screen;
+    const float line = screen.look().fonts.text->FontSize;
+    for (const auto& [left, right] : pairs) {
+        CAPTURE(left);
+        const auto state =
+            test::pair_state(test::demo_product(left), test::demo_product(right), Basis::Package, test::language("en"));
+        screen.frame(state);
+        int rows = 0;
+        for (const auto& note : screen.notes())
+            for (const auto& row : state.pair->rows) {
+                rows += note.words == row.name ? 1 : 0;
+                if (note.words == row.finding)
+                    CHECK(note.high.y - note.low.y <= line);
+            }
+        CHECK(rows >= 4);
+    }
 }
 
 TEST_CASE("pair: each basis is one touch away")

@@ -2,6 +2,7 @@
 
 #include <doctest/doctest.h>
 
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -53,6 +54,50 @@ TEST_CASE("pages: blocks are dealt out in order, whole, and headings go with wha
         const auto pages = ui::deal_pages(c.blocks, c.first, c.others, 0);
         CHECK(pages.starts == c.starts);
         CHECK(pages.paging.pages == static_cast<int>(c.starts.size()));
+    }
+}
+
+TEST_CASE("pages: a short last block takes with it what comes before it, where the page before keeps enough")
+{
+    struct Case {
+        std::string why;
+        std::vector<ui::Block> blocks;
+        Starts starts;
+    };
+    const Case cases[] = {
+        {"the one before comes along", {block(30), block(30), block(40), block(10)}, {0, 2}},
+        {"with its heading", {block(20), block(20), heading(20), block(40), block(10)}, {0, 2}},
+        {"not where the page before would be left bare", {block(60), block(40), block(10)}, {0, 2}},
+        {"not a block that fills a page well", {block(30), block(30), block(40), block(50)}, {0, 3}},
+        {"not two blocks", {block(30), block(30), block(40), block(10), block(10)}, {0, 3}},
+        {"not where both are too high for a page", {block(1), block(1), block(95), block(10)}, {0, 3}},
+    };
+    for (const auto& c : cases) {
+        CAPTURE(c.why);
+        CHECK(ui::deal_pages(c.blocks, 100, 100, 0).starts == c.starts);
+    }
+}
+
+TEST_CASE("pages: a heading is said again on a page that goes on with it, and takes its room there")
+{
+    std::vector<std::string> drawn;
+    const auto named = [&](float height, const std::string& name) {
+        return ui::Block{height, [&drawn, name](const ui::Area&) { drawn.push_back(name); }, false, 0};
+    };
+    std::vector<ui::Block> blocks{named(20, "heading"), named(40, "a"), named(40, "b"),
+                                  named(40, "c"),       named(40, "d"), named(90, "high")};
+    blocks[0].with_next = true;
+    const auto again = std::make_shared<const ui::Block>(named(30, "again"));
+    for (std::size_t i = 1; i < blocks.size(); ++i)
+        blocks[i].again = again;
+    CHECK(ui::deal_pages(blocks, 100, 100, 0).starts == Starts{0, 3, 4, 5});
+    const ui::Area area{{0, 0}, {50, 100}};
+    const std::vector<std::vector<std::string>> pages{
+        {"heading", "a", "b"}, {"again", "c"}, {"again", "d"}, {"high"}}; // no room for it above the last
+    for (std::size_t page = 0; page < pages.size(); ++page) {
+        drawn.clear();
+        ui::draw_page(blocks, area, static_cast<int>(page));
+        CHECK(drawn == pages[page]);
     }
 }
 

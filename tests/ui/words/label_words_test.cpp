@@ -84,7 +84,7 @@ TEST_CASE("label words: a whole label, in the taught order")
             "Calcium: 32 mg; 2%, low (5 or less)",
             "Iron: 0.4 mg; 2%, low (5 or less)",
             "Potassium: 0 mg; 0%, low (5 or less)",
-            "# Also on the labels",
+            "# Also on the label",
             "Total carbohydrate: 16 g; 6%, between 5 and 20",
             "Total sugars: 0 g",
             "Protein: 2 g",
@@ -134,7 +134,7 @@ TEST_CASE("label words: what is unusual about a label is said in a sentence")
          "Esta etiqueta es anterior a la regla de 2016. Sus % del Valor Diario se cuentan con otras cantidades que los "
          "de las etiquetas nuevas."},
         {older, "Servings per container: 2.5", "Porciones por envase: 2.5"},
-        {flakes, "# As prepared", "# Ya preparado"},
+        {flakes, "# As prepared (see the package)", "# Ya preparado (vea el paquete)"},
         {flakes, "Servings per container: about 13", "Porciones por envase: aprox. 13"},
         {toddler, "This label is for children 1 to 3 years old, and so are its Daily Values.",
          "Esta etiqueta es para niños de 1 a 3 años, y sus Valores Diarios también."},
@@ -143,11 +143,11 @@ TEST_CASE("label words: what is unusual about a label is said in a sentence")
         {toddler, "Servings per container: 1 (the package is one serving)",
          "Porciones por envase: 1 (el paquete es una porción)"},
         {puffed,
-         "The label says: not a significant source of Saturated fat, Trans fat, Cholesterol, Dietary fiber, Total "
-         "sugars, Added sugars, Vitamin D, Calcium, Iron, Potassium.",
-         "La etiqueta dice: no es una fuente significativa de Grasa saturada, Grasa trans, Colesterol, Fibra "
+         "The label says: not a significant source of saturated fat, trans fat, cholesterol, dietary fiber, total "
+         "sugars, added sugars, vitamin D, calcium, iron, potassium.",
+         "La etiqueta dice: no es una fuente significativa de grasa saturada, grasa trans, colesterol, fibra "
          "dietética, "
-         "Azúcares totales, Azúcares añadidos, Vitamina D, Calcio, Hierro, Potasio."},
+         "azúcares totales, azúcares añadidos, vitamina D, calcio, hierro, potasio."},
         {"520417002072", "Servings per container: varied", "Porciones por envase: variadas"},
         {"9520366004036", "# Whole package, as the label prints it", "# Todo el paquete, como lo imprime la etiqueta"},
     };
@@ -161,7 +161,7 @@ TEST_CASE("label words: what is unusual about a label is said in a sentence")
 TEST_CASE("label words: figures of the second column stand behind its heading and nowhere else")
 {
     const auto all = lines(words(flakes, "en"));
-    const auto heading = std::ranges::find(all, "# As prepared");
+    const auto heading = std::ranges::find(all, "# As prepared (see the package)");
     REQUIRE(heading != all.end());
     const Sentences behind(heading, all.end());
     const Sentences before(all.begin(), heading);

@@ -132,3 +132,20 @@ TEST_CASE("numbers: a reading is a sentence around its percent, never a bare wor
     CHECK(ui::reading_word(Reading::Between, english) == "between 5 and 20");
     CHECK(ui::reading_word(Reading::High, spanish) == "alto");
 }
+
+TEST_CASE("numbers: a name inside a sentence begins small, also with an accent, and the rest stays")
+{
+    const std::pair<const char*, const char*> cases[] = {
+        {"Vitamin D", "vitamin D"},
+        {"Ácido pantoténico", "ácido pantoténico"},
+        {"Ñ", "ñ"},
+        {"×", "×"},
+        {"iron", "iron"},
+        {"5 things", "5 things"},
+        {"", ""},
+    };
+    for (const auto& [name, inside] : cases) {
+        CAPTURE(name);
+        CHECK(ui::in_sentence(name) == inside);
+    }
+}
