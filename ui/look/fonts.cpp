@@ -8,9 +8,13 @@
 namespace ui {
 namespace {
 
-/// Latin with its extensions (Spanish, Vietnamese, Polish ...), Greek, Cyrillic, and the punctuation of labels.
-constexpr ImWchar letters[] = {0x20,   0x24F,  0x370,  0x3FF,  0x400,  0x4FF,  0x1E00, 0x1EFF, 0x2010, 0x2027, 0x2030,
-                               0x203A, 0x2044, 0x2044, 0x20AC, 0x20AC, 0x2122, 0x2122, 0x2150, 0x215F, 0};
+/// The letters of today's languages in Latin (Spanish, Polish, Romanian, Vietnamese, Yoruba ...), Greek and Cyrillic,
+/// and the punctuation of labels. Each costs time in every font at every change of text size, so letters of old books
+/// and of dictionaries (the rest of these blocks of Unicode) are left out.
+constexpr ImWchar letters[] = {0x20,   0x17F,  0x1A0,  0x1A1,  0x1AF,  0x1B0,  0x1CD,  0x1DC,  0x218,
+                               0x21B,  0x384,  0x3CE,  0x400,  0x45F,  0x490,  0x491,  0x1E62, 0x1E63,
+                               0x1E80, 0x1E85, 0x1EA0, 0x1EF9, 0x2010, 0x2027, 0x2030, 0x203A, 0x2044,
+                               0x2044, 0x20AC, 0x20AC, 0x2122, 0x2122, 0x2150, 0x215F, 0};
 /// Titles need no Greek and no Cyrillic of their own: figures and headlines are ours.
 constexpr ImWchar few_letters[] = {0x20, 0x17F, 0x2010, 0x2027, 0x2150, 0x215F, 0};
 constexpr ImWchar signs[] = {0x2190, 0x2193, 0x2212, 0x2212, 0x2264, 0x2265, 0x25A0, 0x25CF, 0};
@@ -52,12 +56,15 @@ Fonts build_fonts(ImFontAtlas& atlas, const FontFiles& files, const Sizes& sizes
     atlas.Clear();
     atlas.FontBuilderIO = ImGuiFreeType::GetBuilderForFreeType();
     atlas.TexDesiredWidth = 2048;
+    atlas.Flags |= ImFontAtlasFlags_NoPowerOfTwoHeight; // up to half of the texture would be empty
     Fonts fonts;
     fonts.text = font_with_signs(atlas, files.regular, files, sizes.text, letters);
     fonts.note = font_with_signs(atlas, files.regular, files, sizes.note, letters);
-    fonts.bar = font_with_signs(atlas, files.regular, files, sizes.bar, letters);
+    // The same letters twice would take the same time twice.
+    fonts.bar = sizes.bar == sizes.note ? fonts.note : font_with_signs(atlas, files.regular, files, sizes.bar, letters);
     fonts.strong = font_with_signs(atlas, files.bold, files, sizes.text, letters);
-    fonts.name = font_with_signs(atlas, files.bold, files, sizes.name, letters);
+    fonts.name =
+        sizes.name == sizes.text ? fonts.strong : font_with_signs(atlas, files.bold, files, sizes.name, letters);
     fonts.figure = font_with_signs(atlas, files.regular, files, sizes.figure, few_letters);
     fonts.headline = font_with_signs(atlas, files.bold, files, sizes.headline, few_letters);
     if (!atlas.Build())

@@ -113,6 +113,35 @@ TEST_CASE("fonts: every letter of the demo catalog has a glyph in every font")
     }
 }
 
+TEST_CASE("fonts: letters of one size are made once, and the texture fits every graphics card of the last ten years")
+{
+    for (const ImVec2 size : {ImVec2{1280, 800}, ImVec2{1920, 1080}})
+        for (const int percent : ui::text_percents) {
+            CAPTURE(percent);
+            const test::Headless screen(size, percent);
+            const auto& fonts = screen.look().fonts;
+            const auto& sizes = screen.look().sizes;
+            CHECK((fonts.bar == fonts.note) == (sizes.bar == sizes.note));
+            CHECK((fonts.name == fonts.strong) == (sizes.name == sizes.text));
+            CHECK(fonts.strong != fonts.text);
+            const auto& atlas = *ImGui::GetIO().Fonts;
+            CHECK(atlas.TexWidth <= 8192); // common practice: what a small computer's graphics take
+            CHECK(atlas.TexHeight <= 8192);
+        }
+}
+
+TEST_CASE("fonts: the languages that shoppers may bring have their letters, in product names too")
+{
+    std::set<unsigned> letters;
+    // From memory: letters beyond English of Spanish, Vietnamese, Polish, Romanian, Turkish, Yoruba, Russian, Ukrainian
+    // and Greek.
+    add_letters("ñüáéíóú¿¡ ăâđêôơưấềữỹ ąćęłńóśźż ăâîșț ğışçö ẹọṣ жщъыьэюя ґєії άέήίόύώς", letters);
+    const test::Headless screen;
+    for (const auto* font : {screen.look().fonts.text, screen.look().fonts.strong, screen.look().fonts.name,
+                             screen.look().fonts.note, screen.look().fonts.bar})
+        CHECK(missing_in(*font, letters) == "");
+}
+
 TEST_CASE("fonts: a letter that no font has is found missing, so the checks above can fail")
 {
     const test::Headless screen;
