@@ -58,7 +58,7 @@ void which_product_screen(const Ui& ui, const State& state, Actions& asked)
     const float width = frame_of(ui, state).body.width();
     list_screen(ui, state,
                 {words(ui, ui.language.text(TextId::which_title), Style::Headline, width),
-                 words(ui, ui.language.text(TextId::which_lead), Style::Text, width)},
+                 words(ui, ui.language.text(TextId::which_lead), Style::Note, width)},
                 products(state, asked), asked);
 }
 

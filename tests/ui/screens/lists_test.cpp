@@ -93,3 +93,19 @@ TEST_CASE("lists: which of two asks, says why, and takes the touched one")
     spanish.frame(state);
     CHECK(spanish.words().starts_with("¿Cuál es?\nEstos ocho dígitos pueden ser dos códigos distintos."));
 }
+
+TEST_CASE("lists: which of two shows its question and a product to touch on one page, at every text size")
+{
+    for (const int percent : ui::text_percents)
+        for (const std::string code : {"en", "es"}) {
+            CAPTURE(percent);
+            CAPTURE(code);
+            test::Headless screen({1280, 800}, percent, code);
+            auto state = test::products_state("Cereal", test::language(code));
+            state.screen = ScreenId::WhichProduct;
+            state.picks.erase(state.picks.begin() + 2, state.picks.end());
+            screen.frame(state);
+            CHECK(screen.says(test::language(code).text(TextId::which_title)));
+            CHECK(screen.says(state.picks[0].name));
+        }
+}
