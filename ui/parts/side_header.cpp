@@ -90,16 +90,31 @@ float head_padding(const Ui& ui)
     return 0.75F * ui.look.sizes.unit;
 }
 
-/// The room for place and name beside the Keep button; all of it where the button has to stand below them.
+/// The height of place, name and Keep button, with so much room for the words; all of it means the button below them.
+float top_height(const Ui& ui, const State& state, Side side, float beside, float inner)
+{
+    const auto& words = state.pair->sides[index_of(side)];
+    const float above = place_height(ui, words, beside - mark_room(ui)) +
+                        text_height(ui, words.name, name_style(ui, state, beside), beside);
+    return beside < inner ? std::max(above, ui.look.sizes.target) : above + ui.look.sizes.target + ui.look.sizes.unit;
+}
+
+/// The room for place and name beside the Keep button; all of it where the button has to stand below them: where a word
+/// would break, or where so narrow a name takes more lines than the button saves.
 float beside_keep(const Ui& ui, const State& state, float inner)
 {
     const float beside = inner - keep_width(ui) - ui.look.sizes.unit;
-    for (const auto& side : state.pair->sides)
-        if (std::max(widest_word(ui, side.name, Style::Strong),
-                     widest_word(ui, place_line(side), Style::Note) + mark_room(ui)) > beside ||
-            beside < inner * 0.5F)
+    float with_beside = 0;
+    float with_below = 0;
+    for (const Side side : {Side::Left, Side::Right}) {
+        const auto& words = state.pair->sides[index_of(side)];
+        if (std::max(widest_word(ui, words.name, Style::Strong),
+                     widest_word(ui, place_line(words), Style::Note) + mark_room(ui)) > beside)
             return inner;
-    return beside;
+        with_beside = std::max(with_beside, top_height(ui, state, side, beside, inner));
+        with_below = std::max(with_below, top_height(ui, state, side, inner, inner));
+    }
+    return with_beside <= with_below ? beside : inner;
 }
 
 /// Short heads name the sides on every page: one line each, in the largest letters that leave the page to the figures.
@@ -128,10 +143,7 @@ float head_height(const Ui& ui, const State& state, Side side, float width, Head
                         ui.look.sizes.target);
     }
     const float beside = beside_keep(ui, state, inner);
-    const float below = beside < inner ? 0 : ui.look.sizes.target + ui.look.sizes.unit;
-    const float top = place_height(ui, words, beside - mark_room(ui)) +
-                      text_height(ui, words.name, name_style(ui, state, beside), beside);
-    return height + below + std::max(top, beside < inner ? ui.look.sizes.target : 0) +
+    return height + top_height(ui, state, side, beside, inner) +
            text_height(ui, servings_and_net(ui, words, inner), Style::Note, inner);
 }
 

@@ -48,7 +48,11 @@ std::string package_line(const core::Label& label, Basis basis, const Language& 
     const auto household = core::household_times(label.serving.household, label.servings.count);
     if (!household)
         return net;
-    const std::string amount = net.empty() ? *household : *household + " · " + net;
+    std::string amount = *household;
+    if (net.starts_with(*household)) // nine servings of an ounce: the package itself says "9 oz"
+        amount = net;
+    else if (!net.empty())
+        amount += " · " + net;
     return language.fill(TextId::package_is, {{"amount", amount}});
 }
 

@@ -4,6 +4,7 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <set>
 #include <string>
 #include <vector>
@@ -181,6 +182,24 @@ TEST_CASE("pair: Keep and This label belong to their own side")
     state.sides[1]->kept = true;
     CHECK(screen.tap(state, TextId::button_kept) == ui::Actions{ui::ToggleKeep{Side::Right}});
     CHECK(screen.tap(state, TextId::button_keep) == ui::Actions{ui::ToggleKeep{Side::Left}});
+}
+
+TEST_CASE("pair: a name is not squeezed into a narrow column beside Keep")
+{
+    const auto chips = test::pair_state(test::demo_product("9520366004012"), test::demo_product("9520366004029"),
+                                        Basis::Package, test::language("en"));
+    for (const ImVec2 size : {ImVec2{1280, 800}, ImVec2{800, 1280}}) {
+        CAPTURE(size.x);
+        test::Headless screen(size);
+        screen.frame(chips);
+        const auto& notes = screen.notes();
+        const auto name = std::ranges::find(notes, "Tortilla chips, yellow corn", &ui::Note::words);
+        const auto keep = std::ranges::find(notes, TextId::button_keep, &ui::Note::id);
+        REQUIRE(name != notes.end());
+        REQUIRE(keep != notes.end());
+        CHECK(name->high.y - name->low.y < 2.5F * 1.5F * name->letter_px); // two lines at most
+        CHECK((keep->low.y < name->high.y) == (size.x > size.y));          // beside it, or below all of it
+    }
 }
 
 TEST_CASE("pair: the bar's touches, and the pages")

@@ -140,6 +140,7 @@ TEST_CASE("pair words: a package that reads otherwise than its serving says so, 
     CHECK(row(english, Nutrient::Sodium).remarks.front() ==
           "Left: between 5 and 20 in one serving, high in the package.");
     CHECK(english.sides[0].net == "The package: 3 cups · 14.7 oz (416 g)");
+    CHECK(words(chips, salted, Basis::Package, "en").sides[0].net == "The package: 9 oz (255 g)"); // not "9 oz" twice
     const auto spanish = words(kit, lasagna, Basis::Package, "es");
     CHECK(row(spanish, Nutrient::Sodium).remarks.front() ==
           "Izquierda: entre 5 y 20 en una porción, alto en el paquete.");
