@@ -54,7 +54,7 @@ std::vector<ui::Language> read_languages(const std::filesystem::path& data_folde
     return languages;
 }
 
-const ui::Language& language_named(const std::string& code, const std::vector<ui::Language>& languages)
+const ui::Language& language_named(std::string_view code, const std::vector<ui::Language>& languages)
 {
     std::string codes;
     for (const auto& language : languages) {
@@ -62,7 +62,7 @@ const ui::Language& language_named(const std::string& code, const std::vector<ui
             return language;
         codes = joined(codes, language.code());
     }
-    throw std::invalid_argument("this station has no language \"" + code + "\"; it has: " + codes);
+    throw std::invalid_argument("this station has no language \"" + std::string(code) + "\"; it has: " + codes);
 }
 
 std::string language_codes(const std::filesystem::path& data_folder)

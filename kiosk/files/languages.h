@@ -5,6 +5,7 @@
 
 #include <filesystem>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace kiosk {
@@ -14,7 +15,7 @@ namespace kiosk {
 [[nodiscard]] std::vector<ui::Language> read_languages(const std::filesystem::path& data_folder);
 
 /// The one with this code. Throws std::invalid_argument with a sentence that names those there are.
-[[nodiscard]] const ui::Language& language_named(const std::string& code, const std::vector<ui::Language>& languages);
+[[nodiscard]] const ui::Language& language_named(std::string_view code, const std::vector<ui::Language>& languages);
 
 /// The codes of the language files, "en, es", without reading them: for help. Empty when the folder cannot be read.
 [[nodiscard]] std::string language_codes(const std::filesystem::path& data_folder);
