@@ -255,6 +255,7 @@ struct Title {
     float button = 0;     ///< its width
     float name = 0;       ///< the width for the name
     float height = 0;
+    std::string words; ///< name and brand, on a line each where one cannot hold both
 };
 
 float mark_room(const Ui& ui)
@@ -270,10 +271,16 @@ Title title_of(const Ui& ui, const State& state, float width)
     title.button = button_width(ui, ui.language.text(TextId::button_compare), Style::Bar);
     title.name = width - 2.5F * sizes.unit - 4 * sizes.unit - mark_room(ui);
     const float beside = title.name - title.button - 2 * sizes.unit;
-    title.beside = title.compare && beside > width * 0.4F && beside > widest_word(ui, state.label->title, Style::Name);
+    title.beside = title.compare && beside > width * 0.4F &&
+                   beside > widest_word(ui, state.label->name + " " + state.label->brand, Style::Name);
     if (title.beside)
         title.name = beside;
-    title.height = text_height(ui, state.label->title, Style::Name, title.name) + 2 * sizes.unit;
+    title.words = state.label->name;
+    if (const auto& brand = state.label->brand; !brand.empty()) {
+        const std::string one_line = title.words + " · " + brand;
+        title.words = text_width(ui, one_line, Style::Name) <= title.name ? one_line : title.words + "\n" + brand;
+    }
+    title.height = text_height(ui, title.words, Style::Name, title.name) + 2 * sizes.unit;
     if (title.beside)
         title.height = std::max(title.height, sizes.target + 2 * sizes.unit);
     else if (title.compare)
@@ -296,11 +303,11 @@ void draw_title(const Ui& ui, const State& state, const Title& title, Area area,
         touch = words.cut_bottom(sizes.target);
     const Area place = words.cut_left(mark_room(ui));
     words.high.x = words.low.x + title.name;
-    const float spare = words.height() - text_height(ui, state.label->title, Style::Name, title.name);
+    const float spare = words.height() - text_height(ui, title.words, Style::Name, title.name);
     words.low.y += title.beside ? std::max(0.0F, std::floor(spare / 2)) : 0;
     const float radius = 0.25F * line_height(ui, Style::Name);
     mark(ui, side, {place.low.x + radius, words.low.y + line_height(ui, Style::Name) / 2}, radius);
-    text(ui, state.label->title, Style::Name, words, Align::Left, Role::Heading);
+    text(ui, title.words, Style::Name, words, Align::Left, Role::Heading);
     if (!title.compare)
         return;
     touch.high = {touch.low.x + title.button, touch.low.y + sizes.target};

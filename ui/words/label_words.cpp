@@ -16,7 +16,8 @@ public:
     Writer(const core::Product& product, const Language& language)
         : product_(product), label_(product.label), language_(language)
     {
-        words_.title = product.brand.empty() ? product.name : product.name + " · " + product.brand;
+        words_.name = product.name;
+        words_.brand = product.brand;
     }
 
     LabelWords write()

@@ -29,7 +29,8 @@ struct LabelPiece {
 
 /// A label in words.
 struct LabelWords {
-    std::string title; ///< the product's name
+    std::string name;
+    std::string brand; ///< may be empty
     std::vector<LabelPiece> pieces;
     bool operator==(const LabelWords&) const = default;
 };

@@ -61,7 +61,8 @@ constexpr auto puffed = "520417001013";
 // Nutrition Facts Label, "How to Understand and Use").
 TEST_CASE("label words: a whole label, in the taught order")
 {
-    CHECK(words(chips, "en").title == "Tortilla chips, yellow corn · Saltwhistle");
+    CHECK(words(chips, "en").name == "Tortilla chips, yellow corn");
+    CHECK(words(chips, "en").brand == "Saltwhistle");
     CHECK(
         lines(words(chips, "en")) ==
         Sentences{
