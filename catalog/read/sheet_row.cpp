@@ -137,7 +137,7 @@ private:
         case Field::NotSignificant:
             return take_not_significant(column, cell);
         case Field::SecondColumn:
-            second_said_ = true;
+            second_cell_ = cell;
             return keep_word(column, cell, second_kinds, second_kind_);
         case Field::Ingredients:
             return keep_text(cell, label_.ingredients);
@@ -187,11 +187,12 @@ private:
             fault(Error::Kind::MissingValue, column, "", column.expected);
         }
         const auto& second = *sheet_column("second_column");
-        if (second_figures_ && !second_said_)
+        if (second_figures_ && second_cell_.empty())
             fault(Error::Kind::MissingValue, second, "",
                   second.expected + ", since the row has figures of a second column");
         if (second_kind_ && !second_figures_)
-            fault(Error::Kind::BadValue, second, "", "nothing, or figures in the columns second_calories and so on");
+            fault(Error::Kind::BadValue, second, second_cell_,
+                  "figures in second_calories or another column of that kind, or nothing here");
         if (second_kind_ && second_figures_)
             label_.second = core::SecondColumn{*second_kind_, std::move(second_)};
     }
@@ -248,12 +249,12 @@ private:
     std::optional<core::Gtin> gtin_;
     std::optional<core::Date> entered_on_;
     std::string gtin_cell_;
+    std::string second_cell_; ///< of second_column; empty: nothing stands in it
     std::string name_, brand_, aisle_, note_;
     core::Label label_;
     core::Column second_;
     std::optional<core::SecondColumn::Kind> second_kind_;
     bool serving_said_ = false;
-    bool second_said_ = false;
     bool second_figures_ = false;
 };
 

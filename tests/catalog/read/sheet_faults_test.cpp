@@ -67,6 +67,16 @@ TEST_CASE("sheet: a wrong cell is told by row, column, value and what was expect
     CHECK(OneRow().with("sodium_mg", "12x").read().faults.kept()[0].place.found == "12x");
 }
 
+TEST_CASE("sheet: a second column without figures is told by the word that stands there")
+{
+    for (const char* word : {"as_prepared", "Per_container"}) {
+        CAPTURE(word);
+        const auto sheet = OneRow().with("second_column", word).with("second_calories", " ").read();
+        REQUIRE(told(sheet) == std::vector{tell(2, "second_column", Kind::BadValue)});
+        CHECK(sheet.faults.kept()[0].place.found == word); // an empty one would leave no sentence to make of it
+    }
+}
+
 TEST_CASE("sheet: all faults of a row are told at once, and its number is still known")
 {
     const auto bad =
