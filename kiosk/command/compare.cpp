@@ -82,7 +82,8 @@ std::optional<core::Product> product_of(const std::string& code, const catalog::
     return std::nullopt;
 }
 
-/// The figures of the second column as the label prints them: only first columns are compared.
+/// The figures of the second column as the label prints them, and whether they are compared: those of the whole package
+/// are, on that basis; those of the food as prepared never.
 std::string second_column(const core::Product& product, const ui::Language& language)
 {
     const auto& second = *product.label.second;
@@ -97,9 +98,10 @@ std::string second_column(const core::Product& product, const ui::Language& lang
         if (line->percent)
             figures += " " + ui::percent_words(line->percent->percent, line->percent->less_than, language);
     }
-    const auto kind = second.kind == core::SecondColumn::Kind::AsPrepared ? ui::TextId::label_as_prepared
-                                                                          : ui::TextId::label_per_container;
-    return language.fill(ui::TextId::compare_second, {{"kind", language.text(kind)}, {"figures", figures}});
+    if (second.kind == core::SecondColumn::Kind::PerContainer)
+        return language.fill(ui::TextId::compare_second_package, {{"figures", figures}});
+    return language.fill(ui::TextId::compare_second,
+                         {{"kind", language.text(ui::TextId::label_as_prepared)}, {"figures", figures}});
 }
 
 void print_side(const ui::SideWords& side, const core::Product& product, const ui::Language& language,

@@ -65,7 +65,8 @@ namespace ui {
     X(error_bad_value) X(error_doubled) X(error_bad_row_bare) X(error_bad_encoding) X(error_too_large) \
     X(error_no_such_file) X(error_is_folder) X(error_no_catalog) X(error_newer_catalog) X(error_torn_catalog) \
     X(error_catalog_missing) X(error_cannot_read) X(error_busy) X(error_cannot_write) X(compare_two) \
-    X(compare_unknown) X(compare_case) X(compare_no_product) X(compare_same) X(compare_second) X(sound_none)
+    X(compare_unknown) X(compare_case) X(compare_no_product) X(compare_same) X(compare_second) \
+    X(compare_second_package) X(sound_none)
 // clang-format on
 
 /// The name of a fixed text.

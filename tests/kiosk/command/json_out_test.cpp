@@ -330,7 +330,7 @@ TEST_CASE("compare command: eight digits of two products name both, with the dig
     CHECK(shop.compare("00000016300255", "00163002000055") == 0);
 }
 
-TEST_CASE("compare command: a second column is told, and said not to be compared")
+TEST_CASE("compare command: a second column as prepared is told, and said not to be compared")
 {
     Shop shop;
     shop.json = false;
@@ -347,6 +347,41 @@ TEST_CASE("compare command: a second column is told, and said not to be compared
     CHECK(json["left"]["second_column"]["kind"] == "as_prepared");
     CHECK(json["left"]["second_column"]["rows"][1]["daily_value"]["percent"] == 5);
     CHECK(json["right"]["second_column"].is_null());
+}
+
+// core/compare/measured.h: what such a column prints is what the whole package shows.
+TEST_CASE("compare command: a second column per container is said to be used for the whole package, and is")
+{
+    Shop shop;
+    auto rich = rich_label();
+    rich.servings = core::parse_servings("2").value();
+    rich.second =
+        core::SecondColumn{core::SecondColumn::Kind::PerContainer,
+                           make_label("", "", {{N::Calories, "270"}, {N::SaturatedFat, "12", "60%"}}).per_serving};
+    catalog::Store(shop.path).put(make_product("952000000001", "Corn chips", rich));
+    REQUIRE(shop.compare(shop.rich.gtin.digits(), shop.plain.gtin.digits(), core::Basis::Package) == 0);
+    const auto json = Json::parse(shop.out.str());
+    CHECK(json["left"]["second_column"]["kind"] == "per_container");
+    for (const auto& row : json["bases"][0]["rows"])
+        if (row["nutrient"] == "saturated_fat") {
+            CHECK(row["left"]["source"] == "printed");
+            CHECK(row["left"]["amount"] == "12"); // 2 servings of 5.5 g would be 11 g
+            CHECK(row["finding"] == "left_more");
+        }
+    shop.json = false;
+    for (const auto& [language, words] :
+         {std::pair("en",
+                    "\n  Second column of the label, used for the whole package: Calories 270; Saturated fat 12 g "
+                    "60%\n"),
+          std::pair("es", "\n  Segunda columna de la etiqueta, se usa para todo el paquete: Calorías 270; Grasa "
+                          "saturada 12 g 60%\n")}) {
+        CAPTURE(language);
+        shop.language = language;
+        REQUIRE(shop.compare(shop.rich.gtin.digits(), shop.plain.gtin.digits()) == 0);
+        CHECK(shop.out.str().find(words) != std::string::npos);
+        CHECK(shop.out.str().find(language == std::string("en") ? "not compared" : "no se compara") ==
+              std::string::npos);
+    }
 }
 
 } // namespace test
