@@ -133,6 +133,17 @@ std::optional<ShownPercent> percent_of_hundred(const Label& label, Nutrient nutr
     return shown;
 }
 
+/// What "less than so much" in a serving is a bound of in 100 g: for the smallest serving behind the printed one, and
+/// rounded up to the last place shown. Rounded to the nearest it would bound nothing.
+std::int64_t bound_of_hundred(std::int64_t nano, const Measure& size, std::int64_t unit, int decimals)
+{
+    const Scale scale = hundred_scale(size);
+    std::int64_t place = unit;
+    for (int i = 0; i < decimals; ++i)
+        place /= 10;
+    return place * rounded_up(Wide{nano} * scale.high_over, Wide{scale.high_under} * place);
+}
+
 } // namespace
 
 bool prints(const Column& column, Nutrient nutrient)
@@ -248,7 +259,10 @@ Measured measured_hundred(const Label& label, Nutrient nutrient, const Measure& 
         // A division has no end: whole calories and milligrams, tenths of grams and micrograms are worth showing.
         const bool many = figure.amount.nano() >= 10 * unit; // 0.6 mg of iron must not show as 1 mg
         const bool whole = info(nutrient).unit == Unit::Kilocalorie || (info(nutrient).unit == Unit::Milligram && many);
-        figure.decimals = digits_worth_showing(figure.amount.nano(), unit, whole ? 0 : 1);
+        const int most = whole ? 0 : 1;
+        if (figure.less_than)
+            figure.amount = showable(nutrient, bound_of_hundred(serving.shown.figure->amount.nano(), size, unit, most));
+        figure.decimals = digits_worth_showing(figure.amount.nano(), unit, most);
         side.shown.source = Source::WorkedOut;
     }
     if (serving.shown.range)

@@ -27,6 +27,28 @@ std::string amount(const core::Shown& shown, N nutrient)
 
 } // namespace
 
+// "Less than 1 g" in 245 g, printed for 244.5 to 245.5 g (21 CFR 101.9(b)(7)(ii)), is less than 0.409 g in 100 g: a
+// bound that is shown as 0.4 would be false.
+TEST_CASE("same amount: less than so much stays a bound, rounded up")
+{
+    struct Case {
+        std::string why, serving;
+        N nutrient;
+        std::string printed, hundred;
+    };
+    const Case cases[] = {
+        {"1/2.445 = 0.409", "245 g", N::DietaryFiber, "less than 1", "less than 0.5 g"},
+        {"1/0.995 = 1.005", "100 g", N::DietaryFiber, "less than 1", "less than 1 g"}, // printed for this very amount
+        {"1/0.495 = 2.02", "50 g", N::DietaryFiber, "less than 1", "less than 2.1 g"},
+        {"5/2.395 = 2.09 mg", "240 g", N::Cholesterol, "less than 5", "less than 2.1 mg"},
+    };
+    for (const auto& c : cases) {
+        CAPTURE(c.why);
+        const auto label = make_label(c.serving, "2", {{c.nutrient, c.printed, ""}});
+        CHECK(amount(shown(label, c.nutrient, Basis::SameAmount), c.nutrient) == c.hundred);
+    }
+}
+
 // Facts of the trade, `common practice`: as label classes teach a whole package. The ranges are our arithmetic on
 // 21 CFR 101.9(c); Daily Values: 21 CFR 101.9(c)(9).
 TEST_CASE("package: the taught figures")
