@@ -71,6 +71,8 @@ Trouble put(Session& session, const catalog::Store& store, const std::string& gi
 
 Trouble to_pair(Session& session, const catalog::Store& store, const Route& route)
 {
+    if (route.left.empty() != route.right.empty()) // whoever names one product does not want an unnamed one beside it
+        return "the pair needs two codes: give --left and --right, or neither for two products of the catalog";
     if (const auto trouble = put(session, store, route.left, 0))
         return trouble;
     return put(session, store, route.right, 1);

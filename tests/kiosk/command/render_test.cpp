@@ -109,8 +109,10 @@ TEST_CASE("render: what cannot be drawn is refused with status 2 and one sentenc
     const Case cases[] = {
         {"no such screen", [](auto& a) { a.screen = "kitchen"; }, "kitchen"},
         {"no such language", [](auto& a) { a.language = "tlh"; }, "tlh"},
-        {"a right number that the catalog does not have", [](auto& a) { a.left = "9520000000004"; }, "9520000000004"},
-        {"no number at all", [](auto& a) { a.right = "banana"; }, "banana"},
+        {"a right number that the catalog does not have", [](auto& a) { a.left = a.right = "9520000000004"; },
+         "9520000000004"},
+        {"no number at all", [](auto& a) { a.left = a.right = "banana"; }, "banana"},
+        {"one product of a pair", [](auto& a) { a.left = "9520366004012"; }, "--left and --right"},
         {"no such catalog", [](auto& a) { a.catalog = "/nowhere/c.db"; }, "/nowhere/c.db"},
         {"no such folder", [](auto& a) { a.out = "/nowhere/p.png"; }, "/nowhere/p.png"},
         {"a full disk", [](auto& a) { a.out = "/dev/full"; }, "/dev/full: the picture cannot be written"},
