@@ -117,12 +117,20 @@ float beside_keep(const Ui& ui, const State& state, float inner)
     return with_beside <= with_below ? beside : inner;
 }
 
+/// The name as a short head says it: that a side is kept must be seen there too.
+std::string short_name(const Ui& ui, const State& state, Side side)
+{
+    const auto& held = state.sides[index_of(side)];
+    const auto& name = state.pair->sides[index_of(side)].name;
+    return held && held->kept ? name + " · " + ui.language.text(TextId::button_kept) : name;
+}
+
 /// Short heads name the sides on every page: one line each, in the largest letters that leave the page to the figures.
 Style short_style(const Ui& ui, const State& state, float inner)
 {
     for (const Style style : {Style::Strong, Style::Note})
-        if (std::ranges::all_of(state.pair->sides,
-                                [&](const SideWords& side) { return text_width(ui, side.name, style) <= inner; }))
+        if (std::max(text_width(ui, short_name(ui, state, Side::Left), style),
+                     text_width(ui, short_name(ui, state, Side::Right), style)) <= inner)
             return style;
     return Style::Bar;
 }
@@ -139,7 +147,7 @@ float head_height(const Ui& ui, const State& state, Side side, float width, Head
     const float height = 2 * head_padding(ui);
     if (size == HeadSize::Short) { // all of it is touched
         const float beside = short_inner(ui, width);
-        return std::max(height + text_height(ui, words.name, short_style(ui, state, beside), beside),
+        return std::max(height + text_height(ui, short_name(ui, state, side), short_style(ui, state, beside), beside),
                         ui.look.sizes.target);
     }
     const float beside = beside_keep(ui, state, inner);
@@ -151,8 +159,8 @@ float head_height(const Ui& ui, const State& state, Side side, float width, Head
 bool stacked(const Ui& ui, const State& state, float width, HeadSize size)
 {
     const float inner = short_inner(ui, column_width(ui, width));
-    const auto too_wide = [&](const SideWords& side) { return widest_word(ui, side.name, Style::Bar) > inner; };
-    return size == HeadSize::Short && std::ranges::any_of(state.pair->sides, too_wide);
+    const auto too_wide = [&](Side side) { return widest_word(ui, short_name(ui, state, side), Style::Bar) > inner; };
+    return size == HeadSize::Short && (too_wide(Side::Left) || too_wide(Side::Right));
 }
 
 void keep_button(const Ui& ui, const State& state, Side side, const Area& area, Actions& asked)
@@ -165,10 +173,10 @@ void keep_button(const Ui& ui, const State& state, Side side, const Area& area, 
 }
 
 /// The name, underlined while it is what changed last, and the area around it that opens its label.
-void name_line(const Ui& ui, const State& state, Side side, Style style, const Area& area, const Area& touch,
-               Actions& asked)
+void name_line(const Ui& ui, const State& state, Side side, const std::string& name, Style style, const Area& area,
+               const Area& touch, Actions& asked)
 {
-    text(ui, state.pair->sides[index_of(side)].name, style, area, Align::Left, Role::Heading);
+    text(ui, name, style, area, Align::Left, Role::Heading);
     const Note drawn = ui.notes.back();
     if (button(ui, ui.language.text(TextId::button_open_label), TextId::button_open_label, touch,
                {style, false, true, Align::Left}))
@@ -192,11 +200,12 @@ void head(const Ui& ui, const State& state, Side side, const Area& area, HeadSiz
     if (size == HeadSize::Short) {
         Area mark_area = rest.cut_left(mark_room(ui));
         const Style style = short_style(ui, state, rest.width());
-        const float spare = rest.height() - text_height(ui, words.name, style, rest.width());
+        const std::string name = short_name(ui, state, side);
+        const float spare = rest.height() - text_height(ui, name, style, rest.width());
         rest.low.y += std::max(0.0F, std::floor(spare / 2));
         mark_area.low.y = rest.low.y;
         mark(ui, side, {mark_area.low.x + radius, mark_area.low.y + line_height(ui, style) / 2}, radius);
-        name_line(ui, state, side, style, rest, area, asked);
+        name_line(ui, state, side, name, style, rest, area, asked);
         return;
     }
     const float beside = beside_keep(ui, state, rest.width());
@@ -213,7 +222,7 @@ void head(const Ui& ui, const State& state, Side side, const Area& area, HeadSiz
     mark(ui, side, {first.low.x + radius, first.low.y + line_height(ui, Style::Note) / 2}, radius);
     first.cut_left(mark_room(ui));
     text_in(ui, place_line(words), Style::Note, first, Align::Left, Role::Text, colours.hue);
-    name_line(ui, state, side, style, top, touch, asked);
+    name_line(ui, state, side, words.name, style, top, touch, asked);
     keep_button(ui, state, side, keep.cut_top(sizes.target), asked);
     text(ui, servings_and_net(ui, words, rest.width()), Style::Note, rest);
 }

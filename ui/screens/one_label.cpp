@@ -248,12 +248,13 @@ std::vector<Block> blocks_of(const Ui& ui, const LabelWords& label, Side side, c
 }
 
 /// The product's name on its side's tint, with the side's mark and pattern; on every page, and so is the way back to
-/// both.
+/// both. Keep is on the first.
 struct Title {
-    bool compare = false; ///< there is a second product
-    bool beside = false;  ///< the button stands beside the name, else below it
-    float button = 0;     ///< its width
-    float name = 0;       ///< the width for the name
+    bool beside = false; ///< the buttons stand beside the name, else below it
+    float keep = 0;      ///< the width of Keep, in either state; 0: not on this page
+    float both = 0;      ///< of the way back; 0: there is no second product
+    float buttons = 0;   ///< of all of them
+    float name = 0;      ///< the width for the name
     float height = 0;
     std::string words; ///< name and brand, on a line each where one cannot hold both
 };
@@ -263,15 +264,19 @@ float mark_room(const Ui& ui)
     return line_height(ui, Style::Name) * 0.8F;
 }
 
-Title title_of(const Ui& ui, const State& state, float width)
+Title title_of(const Ui& ui, const State& state, float width, bool first_page)
 {
     const auto& sizes = ui.look.sizes;
     Title title;
-    title.compare = state.pair.has_value();
-    title.button = button_width(ui, ui.language.text(TextId::button_compare), Style::Bar);
+    if (first_page)
+        title.keep = std::max(button_width(ui, ui.language.text(TextId::button_keep), Style::Bar),
+                              button_width(ui, ui.language.text(TextId::button_kept), Style::Bar));
+    if (state.pair)
+        title.both = button_width(ui, ui.language.text(TextId::button_compare), Style::Bar);
+    title.buttons = title.keep + title.both + (title.keep > 0 && title.both > 0 ? sizes.unit : 0);
     title.name = width - 2.5F * sizes.unit - 4 * sizes.unit - mark_room(ui);
-    const float beside = title.name - title.button - 2 * sizes.unit;
-    title.beside = title.compare && beside > width * 0.4F &&
+    const float beside = title.name - title.buttons - 2 * sizes.unit;
+    title.beside = title.buttons > 0 && beside > width * 0.4F &&
                    beside > widest_word(ui, state.label->name + " " + state.label->brand, Style::Name);
     if (title.beside)
         title.name = beside;
@@ -283,7 +288,7 @@ Title title_of(const Ui& ui, const State& state, float width)
     title.height = text_height(ui, title.words, Style::Name, title.name) + 2 * sizes.unit;
     if (title.beside)
         title.height = std::max(title.height, sizes.target + 2 * sizes.unit);
-    else if (title.compare)
+    else if (title.buttons > 0)
         title.height += sizes.target + sizes.unit;
     return title;
 }
@@ -298,8 +303,8 @@ void draw_title(const Ui& ui, const State& state, const Title& title, Area area,
     Area words = area.inset(2 * sizes.unit, sizes.unit);
     Area touch = words;
     if (title.beside)
-        touch = words.cut_right(title.button);
-    else if (title.compare)
+        touch = words.cut_right(title.buttons);
+    else if (title.buttons > 0)
         touch = words.cut_bottom(sizes.target);
     const Area place = words.cut_left(mark_room(ui));
     words.high.x = words.low.x + title.name;
@@ -308,10 +313,16 @@ void draw_title(const Ui& ui, const State& state, const Title& title, Area area,
     const float radius = 0.25F * line_height(ui, Style::Name);
     mark(ui, side, {place.low.x + radius, words.low.y + line_height(ui, Style::Name) / 2}, radius);
     text(ui, title.words, Style::Name, words, Align::Left, Role::Heading);
-    if (!title.compare)
-        return;
-    touch.high = {touch.low.x + title.button, touch.low.y + sizes.target};
-    if (button(ui, TextId::button_compare, touch, {Style::Bar, false, false, Align::Centre}))
+    touch.high.y = touch.low.y + sizes.target;
+    const auto& held = state.sides[index_of(side)];
+    const bool kept = held && held->kept;
+    if (title.keep > 0 && button(ui, kept ? TextId::button_kept : TextId::button_keep, touch.cut_left(title.keep),
+                                 {Style::Bar, kept, false, Align::Centre}))
+        asked.push_back(ToggleKeep{side});
+    if (title.keep > 0)
+        touch.cut_left(sizes.unit);
+    if (title.both > 0 &&
+        button(ui, TextId::button_compare, touch.cut_left(title.both), {Style::Bar, false, false, Align::Centre}))
         asked.push_back(ShowPair{});
 }
 
@@ -323,11 +334,11 @@ void one_label_screen(const Ui& ui, const State& state, Actions& asked)
         return;
     const auto& sizes = ui.look.sizes;
     const Frame frame = frame_of(ui, state);
+    const float width = frame.body.width();
+    const Title first = title_of(ui, state, width, true);
+    const Title others = title_of(ui, state, width, false);
     Area rest = frame.body;
-    const Title title = title_of(ui, state, rest.width());
-    draw_title(ui, state, title, rest.cut_top(title.height), asked);
-    rest.cut_top(sizes.unit);
-    const float width = rest.width();
+    rest.cut_top(others.height + sizes.unit);
     auto blocks = blocks_of(ui, *state.label, state.label_side, rest);
     if (!state.pair) {
         const auto& words = ui.language.text(TextId::label_scan_another);
@@ -335,8 +346,14 @@ void one_label_screen(const Ui& ui, const State& state, Actions& asked)
                       {text_height(ui, words, Style::QuietNote, width),
                        [&ui, &words](const Area& area) { text(ui, words, Style::QuietNote, area); }, false, 0});
     }
-    const Paging paging = draw_page(blocks, rest, state.page);
-    close_frame(ui, state, frame, paging, asked);
+    const Pages pages = deal_pages(blocks, frame.body.height() - first.height - sizes.unit,
+                                   frame.body.height() - others.height - sizes.unit, state.page);
+    const Title& title = pages.paging.page == 0 ? first : others;
+    rest = frame.body;
+    draw_title(ui, state, title, rest.cut_top(title.height), asked);
+    rest.cut_top(sizes.unit);
+    draw_page(blocks, pages, rest);
+    close_frame(ui, state, frame, pages.paging, asked);
 }
 
 } // namespace ui

@@ -5,6 +5,7 @@
 #include "ui/widgets/button.h"
 #include "ui/widgets/text.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace ui {
@@ -82,6 +83,7 @@ Opening opening_of(const Ui& ui, const PairWords& pair, float width)
     float room = width;
     for (const auto& words : pair.bases)
         room -= button_width(ui, words, bar.style) + gap;
+    room -= gap; // the last word must not run up to the buttons
     const auto& sentence = pair.first.front();
     if (!bar.stacked && room > widest_word(ui, sentence, Style::Note) &&
         text_height(ui, sentence, Style::Note, room) <= 2 * line_height(ui, Style::Note)) {
@@ -100,6 +102,7 @@ void draw_opening(const Ui& ui, const State& state, const PairWords& pair, Area 
     const Opening opening = opening_of(ui, pair, area.width());
     if (opening.beside > 0) {
         Area words = area.cut_left(opening.beside);
+        area.cut_left(1.5F * ui.look.sizes.unit);
         words.low.y += std::floor((words.height() - opening.sentence) / 2);
         text(ui, pair.first.front(), Style::Note, words);
     } else {
@@ -109,13 +112,22 @@ void draw_opening(const Ui& ui, const State& state, const PairWords& pair, Area 
     draw_basis_bar(ui, state, pair, area, asked);
 }
 
+/// Which basis a page is of, where there is no room for the buttons.
+const std::string& basis_words(const State& state)
+{
+    const auto* const at = std::ranges::find(bases, state.basis);
+    return state.pair->bases[static_cast<std::size_t>(at - std::begin(bases))];
+}
+
 /// What stands above the rows. Where the letters leave room, full heads, the first sentence and the bases on the first
 /// page; else heads of one line and the bases, and the rest turns into pieces of the pages. Later pages have short
-/// heads.
+/// heads and the bases again, or in large letters at least a line that says which it is: a figure without it says
+/// nothing.
 struct Above {
     bool full = false;
     float first = 0;
     float others = 0;
+    float basis_again = 0;
 };
 
 Above above_of(const Ui& ui, const State& state, const Area& body)
@@ -123,11 +135,13 @@ Above above_of(const Ui& ui, const State& state, const Area& body)
     const float unit = ui.look.sizes.unit;
     const float width = body.width();
     Above above;
-    above.others = heads_height(ui, state, width, HeadSize::Short) + unit;
+    const float heads = heads_height(ui, state, width, HeadSize::Short) + unit;
     above.first = heads_height(ui, state, width, HeadSize::Full) + opening_of(ui, *state.pair, width).height + 2 * unit;
     above.full = above.first < body.height() * 0.5F;
     if (!above.full)
-        above.first = above.others + basis_bar(ui, *state.pair, width).whole + unit;
+        above.first = heads + basis_bar(ui, *state.pair, width).whole + unit;
+    above.basis_again = above.full ? basis_bar(ui, *state.pair, width).whole : line_height(ui, Style::Bar);
+    above.others = heads + above.basis_again + unit;
     return above;
 }
 
@@ -142,9 +156,11 @@ void add_first_facts(const Ui& ui, const State& state, float width, float room, 
                      Block calories)
 {
     const float unit = ui.look.sizes.unit;
-    blocks.push_back(sentence(ui, state.pair->first.front(), width));
     Block servings = facts_block(ui, state, width, HeadFacts::Servings);
-    const bool fits = blocks.back().height + servings.height + calories.height + 2 * unit <= room;
+    float said = 0;
+    for (const auto& block : blocks)
+        said += block.height + unit;
+    const bool fits = said + servings.height + unit + calories.height <= room;
     calories.gap = unit;
     blocks.push_back(fits ? servings : calories);
     blocks.push_back(fits ? calories : servings);
@@ -158,14 +174,19 @@ std::vector<Block> blocks_of(const Ui& ui, const State& state, const Above& abov
     auto rows = table_blocks(ui, pair.rows, width);
     const bool calories_first = !pair.rows.empty() && pair.rows.front().nutrient == core::Nutrient::Calories;
     std::size_t taken = 0;
-    if (!above.full && calories_first && !rows.front().with_next) {
-        add_first_facts(ui, state, width, body.height() - above.first, blocks, rows.front());
-        taken = 1;
-    } else if (!above.full) {
-        blocks.push_back(sentence(ui, pair.first.front(), width));
-        blocks.push_back(facts_block(ui, state, width, HeadFacts::Servings));
+    // Whatever must be known before a figure is read stands before the first of them.
+    const bool nothing_compared = state.comparison && state.comparison->why != core::Why::Comparable;
+    const std::size_t before = nothing_compared ? pair.first.size() : 1;
+    if (!above.full) {
+        for (std::size_t i = 0; i < before; ++i)
+            blocks.push_back(sentence(ui, pair.first[i], width));
+        if (calories_first && !rows.front().with_next) {
+            add_first_facts(ui, state, width, body.height() - above.first, blocks, rows.front());
+            taken = 1;
+        } else
+            blocks.push_back(facts_block(ui, state, width, HeadFacts::Servings));
     }
-    for (std::size_t i = 1; i < pair.first.size(); ++i)
+    for (std::size_t i = above.full ? 1 : before; i < pair.first.size(); ++i)
         blocks.push_back(sentence(ui, pair.first[i], width));
     for (std::size_t i = taken; i < rows.size(); ++i)
         blocks.push_back(std::move(rows[i]));
@@ -199,8 +220,11 @@ void pair_screen(const Ui& ui, const State& state, Actions& asked)
         draw_opening(ui, state, *state.pair, rest.cut_top(opening_of(ui, *state.pair, width).height), asked);
     else if (first)
         draw_basis_bar(ui, state, *state.pair, rest.cut_top(basis_bar(ui, *state.pair, width).whole), asked);
-    if (first)
-        rest.cut_top(unit);
+    else if (above.full)
+        draw_basis_bar(ui, state, *state.pair, rest.cut_top(above.basis_again), asked);
+    else
+        text(ui, basis_words(state), Style::Bar, rest.cut_top(above.basis_again));
+    rest.cut_top(unit);
     draw_page(blocks, pages, rest);
     close_frame(ui, state, frame, pages.paging, asked);
 }

@@ -10,7 +10,7 @@ namespace ui {
 namespace {
 
 /// A place for one package: the side's pattern along its outer edge, its mark, and what it waits for.
-void place(const Ui& ui, const State& state, Side side, const Area& area)
+void place(const Ui& ui, const State& state, Side side, const Area& area, Actions& asked)
 {
     const auto& sizes = ui.look.sizes;
     const auto& colours = colours_of(ui, side);
@@ -29,8 +29,14 @@ void place(const Ui& ui, const State& state, Side side, const Area& area)
     const auto& words = held ? held->product.name
                              : ui.language.text(side == Side::Left ? TextId::welcome_first : TextId::welcome_second);
     rest.cut_top(text(ui, words, Style::Name, rest, Align::Left, Role::Heading));
-    if (!held)
+    if (!held) {
         text(ui, ui.language.text(TextId::welcome_waiting), Style::QuietNote, rest);
+        return;
+    }
+    ImGui::PushID(static_cast<int>(index_of(side)));
+    if (button(ui, TextId::button_open_label, area, {Style::Name, false, true, Align::Left}))
+        asked.push_back(OpenLabel{side});
+    ImGui::PopID();
 }
 
 float place_height(const Ui& ui, const State& state, float width)
@@ -65,22 +71,24 @@ void welcome_screen(const Ui& ui, const State& state, Actions& asked)
     const Frame frame = frame_of(ui, state);
     const float width = frame.body.width();
     const float half = std::floor((width - sizes.gap) / 2);
-    const auto& choose = ui.language.text(TextId::button_choose_by_name);
+    // Whoever came back here with both sides full wants to see them again.
+    const TextId next = state.pair ? TextId::button_compare : TextId::button_choose_by_name;
+    const Action wanted = state.pair ? Action(ShowPair{}) : Action(ChooseByName{});
+    const auto& next_words = ui.language.text(next);
     std::vector<Block> blocks;
     blocks.push_back(words(ui, ui.language.text(TextId::welcome_title), Style::Headline, width, 0));
     blocks.push_back(words(ui, ui.language.text(TextId::welcome_lead), Style::Text, width, sizes.unit));
     blocks.push_back({place_height(ui, state, half),
-                      [&ui, &state, half](Area area) {
-                          place(ui, state, Side::Left, area.cut_left(half));
-                          place(ui, state, Side::Right, area.cut_right(half));
+                      [&ui, &state, &asked, half](Area area) {
+                          place(ui, state, Side::Left, area.cut_left(half), asked);
+                          place(ui, state, Side::Right, area.cut_right(half), asked);
                       },
                       false, sizes.gap});
-    const float wide = std::min(width, button_width(ui, choose, Style::Text));
-    blocks.push_back({button_height(ui, choose, Style::Text, wide),
-                      [&ui, &asked, wide](Area area) {
-                          if (button(ui, TextId::button_choose_by_name, area.cut_left(wide),
-                                     {Style::Text, false, false, Align::Centre}))
-                              asked.push_back(ChooseByName{});
+    const float wide = std::min(width, button_width(ui, next_words, Style::Text));
+    blocks.push_back({button_height(ui, next_words, Style::Text, wide),
+                      [&ui, &asked, wide, next, &wanted](Area area) {
+                          if (button(ui, next, area.cut_left(wide), {Style::Text, false, false, Align::Centre}))
+                              asked.push_back(wanted);
                       },
                       false, sizes.gap});
     if (!state.reader.empty())

@@ -5,12 +5,16 @@
 namespace ui {
 namespace {
 
-/// The room that a block asks for: a heading asks for what must follow it too.
-float room_for(const std::vector<Block>& blocks, std::size_t at)
+/// The room that a block asks for: a heading asks for what must follow it too, as far as a whole page can hold it.
+float room_for(const std::vector<Block>& blocks, std::size_t at, float page_height)
 {
     float room = blocks[at].height;
-    for (; blocks[at].with_next && at + 1 < blocks.size(); ++at)
-        room += blocks[at + 1].gap + blocks[at + 1].height;
+    for (; blocks[at].with_next && at + 1 < blocks.size(); ++at) {
+        const float more = blocks[at + 1].gap + blocks[at + 1].height;
+        if (room + more > page_height)
+            break;
+        room += more;
+    }
     return room;
 }
 
@@ -51,11 +55,10 @@ Pages deal_pages(const std::vector<Block>& blocks, float first_height, float oth
         const bool first = i == pages.starts.back();
         const float height = pages.starts.size() == 1 ? first_height : other_height;
         const float before = used + (first ? 0 : blocks[i].gap);
-        const float together = room_for(blocks, i);
         const Block* again = said_again(blocks[i], other_height);
         const float lead = again ? again->height : 0;
-        const bool too_much =
-            before + blocks[i].height > height || (lead + together <= other_height && before + together > height);
+        const float together = room_for(blocks, i, other_height - lead);
+        const bool too_much = before + together > height;
         if (!first && too_much) {
             pages.starts.push_back(i);
             used = lead + blocks[i].height;

@@ -56,6 +56,15 @@ private:
         return language_.text(TextId::servings_not_printed);
     }
 
+    /// What eating it all means. Where the label prints the package's own figures, nobody has to multiply.
+    std::string whole_package() const
+    {
+        if (label_.second && label_.second->kind == core::SecondColumn::Kind::PerContainer)
+            return language_.fill(TextId::label_servings_teach_column,
+                                  {{"n", servings()}, {"heading", language_.text(TextId::label_per_container)}});
+        return language_.fill(TextId::label_servings_teach, {{"n", servings()}});
+    }
+
     void sizes()
     {
         lead(TextId::label_servings, servings());
@@ -63,7 +72,7 @@ private:
         if (label_.net_quantity)
             lead(TextId::label_net_quantity, label_.net_quantity->printed);
         if (label_.servings.count > core::Count::whole(1))
-            sentence(language_.fill(TextId::label_servings_teach, {{"n", servings()}}));
+            sentence(whole_package());
         if (const auto* line = label_.per_serving.find(core::Nutrient::Calories); line && line->amount)
             lead(TextId::n_calories, amount_words(*line->amount, core::Nutrient::Calories, language_));
         if (label_.audience == core::Audience::Ages1To3)

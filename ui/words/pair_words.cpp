@@ -40,20 +40,18 @@ std::string servings_line(const core::Label& label, const Language& language)
     return language.fill(TextId::side_servings_none, {{"size", size}});
 }
 
+/// What the whole package is: its household measure, worked out, and its net quantity. Ounces stand in that already.
 std::string package_line(const core::Label& label, Basis basis, const Language& language)
 {
     const std::string net = label.net_quantity ? label.net_quantity->printed : "";
-    if (basis != Basis::Package || (label.servings.kind != Kind::Number && label.servings.kind != Kind::Single))
+    if (basis != Basis::Package)
         return net;
+    std::string amount = net;
+    const bool exact = label.servings.kind == Kind::Number || label.servings.kind == Kind::Single;
     const auto household = core::household_times(label.serving.household, label.servings.count);
-    if (!household)
-        return net;
-    std::string amount = *household;
-    if (net.starts_with(*household)) // nine servings of an ounce: the package itself says "9 oz"
-        amount = net;
-    else if (!net.empty())
-        amount += " · " + net;
-    return language.fill(TextId::package_is, {{"amount", amount}});
+    if (exact && household && (net.empty() || !household->ends_with(" oz")))
+        amount = net.empty() ? *household : *household + " · " + net;
+    return amount.empty() ? amount : language.fill(TextId::package_is, {{"amount", amount}});
 }
 
 FigureWords figure_words(const Shown& shown, core::Nutrient nutrient, const Language& language)
@@ -118,31 +116,32 @@ std::optional<TextId> why_text(Why why)
 }
 
 /// What the taught product hides: the range by the printed amount, said where it would mislead.
-std::string range_sentence(const core::ShownPercent& shown, const core::Product& product, const std::string& place,
-                           const std::string& percent_once, const Language& language)
+std::string range_sentence(const core::ShownPercent& shown, const core::ShownPercent& once, core::Count servings,
+                           const std::string& place, const Language& language)
 {
-    const std::string n = count_words(product.label.servings.count);
-    const std::string taught = percent_words(shown.percent, shown.less_than, language);
-    const std::string low = tenths_down(shown.range->low);
-    const std::string high = tenths_up(shown.range->high);
-    if (const auto reading = core::reading_of(*shown.range))
-        return language.fill(TextId::range_percent, {{"side", place},
-                                                     {"percent", percent_once},
-                                                     {"n", n},
-                                                     {"taught", taught},
-                                                     {"low", low},
-                                                     {"high", high},
-                                                     {"reading", reading_word(*reading, language)}});
-    const auto last = core::Percent::from_nano(shown.range->high.nano() - 1);
-    return language.fill(TextId::range_percent_unsure,
-                         {{"side", place},
-                          {"percent", percent_once},
-                          {"n", n},
-                          {"taught", taught},
-                          {"low", low},
-                          {"high", high},
-                          {"first", reading_word(core::reading_of(shown.range->low), language)},
-                          {"second", reading_word(core::reading_of(last), language)}});
+    std::string taught = percent_words(shown.percent, shown.less_than, language);
+    const std::int64_t hundredths = core::Count::whole(1).nano() / 100; // servings are printed to a half at most
+    if (once.percent * (servings.nano() / hundredths) % 100 != 0)
+        taught = language.fill(TextId::about, {{"n", taught}});
+    // Where the range ends just below 20, "20%" would read as high.
+    std::string high = tenths_up(shown.range->high);
+    if (shown.range->high == core::Percent::whole(20))
+        high = language.fill(TextId::just_under, {{"n", high}});
+    const auto first = core::reading_of(shown.range->low);
+    const auto last = core::reading_of(core::Percent::from_nano(shown.range->high.nano() - 1));
+    TextId text = TextId::range_percent;
+    if (first != last)
+        text = first == core::Reading::Low && last == core::Reading::High ? TextId::range_percent_any
+                                                                          : TextId::range_percent_unsure;
+    return language.fill(text, {{"side", place},
+                                {"percent", percent_words(once.percent, once.less_than, language)},
+                                {"n", count_words(servings)},
+                                {"taught", taught},
+                                {"low", tenths_down(shown.range->low)},
+                                {"high", high},
+                                {"reading", reading_word(first, language)},
+                                {"first", reading_word(first, language)},
+                                {"second", reading_word(last, language)}});
 }
 
 void remark_side(const Shown& shown, const core::Row& row, const core::Product& product, const std::string& place,
@@ -163,8 +162,7 @@ void remark_side(const Shown& shown, const core::Row& row, const core::Product& 
     if (percent.say_range) {
         const auto once = core::percent_of_column(product.label, product.label.per_serving, row.nutrient);
         if (once)
-            remarks.push_back(range_sentence(percent, product, place,
-                                             percent_words(once->percent, once->less_than, language), language));
+            remarks.push_back(range_sentence(percent, *once, product.label.servings.count, place, language));
     } else if (percent.reading && *percent.reading != *percent.label_reading)
         remarks.push_back(
             language.fill(TextId::reading_changes, {{"side", place},

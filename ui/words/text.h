@@ -28,7 +28,8 @@ namespace ui {
     X(which_lead) X(pick_aisle_title) X(pick_no_aisle) X(pick_empty) X(pick_count_one) X(pick_count_many) \
     /* One label, in the taught order */ \
     X(label_servings) X(servings_about) X(servings_varied) X(servings_single) X(servings_not_printed) \
-    X(label_servings_teach) X(label_serving_size) X(label_net_quantity) X(label_one_serving) \
+    X(label_servings_teach) X(label_servings_teach_column) X(label_serving_size) X(label_net_quantity) \
+    X(label_one_serving) \
     X(label_as_prepared) X(label_per_container) X(label_ingredients) X(label_contains) X(label_contains_none) \
     X(label_contains_not_recorded) X(label_ingredients_not_recorded) X(label_caution) X(label_origin) \
     X(label_panel_older) X(label_audience_1_3) X(label_audience_infant) X(label_scan_another) \
@@ -45,7 +46,8 @@ namespace ui {
     X(finding_same) X(finding_too_close) X(finding_not_printed) X(finding_not_comparable) X(why_audience) \
     X(why_grams_against_ml) X(why_no_metric) X(why_varied) X(why_servings_not_printed) X(why_servings_off) \
     X(why_figure_off) X(why_percents) X(why_shown_per_serving) X(panels_unlike) X(guide_one_serving) \
-    X(guide_line) X(both_sides) X(range_percent) X(range_percent_unsure) X(range_amount) X(reading_changes) \
+    X(guide_line) X(both_sides) X(range_percent) X(range_percent_unsure) X(range_percent_any) X(about) \
+    X(just_under) X(range_amount) X(reading_changes) \
     /* Figures */ \
     X(less_than) X(percent_less_than) X(not_printed_short) X(not_significant_short) \
     /* Nutrients, in the order of the panel */ \

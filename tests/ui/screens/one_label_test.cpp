@@ -88,6 +88,17 @@ TEST_CASE("one label: name and brand share a line, or have one each; no line beg
     CHECK(upright.says("Tortilla chips, yellow corn\nSaltwhistle"));
 }
 
+TEST_CASE("one label: its side is kept and let go from here, in letters of every size")
+{
+    for (const int percent : {100, 200}) {
+        test::Headless screen({800, 1280}, percent);
+        auto state = test::label_state(test::demo_product("9520366004012"), test::language("en"));
+        CHECK(screen.tap(state, TextId::button_keep) == ui::Actions{ui::ToggleKeep{ui::Side::Left}});
+        state.sides[0]->kept = true;
+        CHECK(screen.tap(state, TextId::button_kept) == ui::Actions{ui::ToggleKeep{ui::Side::Left}});
+    }
+}
+
 TEST_CASE("one label: no word of a long list is lost when large letters break it over pages")
 {
     test::Headless screen({1280, 800}, 200);

@@ -219,6 +219,55 @@ TEST_CASE("pair: the bar's touches, and the pages")
     CHECK(screen.says("Oat granola, almond"));
 }
 
+TEST_CASE("pair: every page says which basis its figures are of, and changes it by a touch while letters leave room")
+{
+    const auto chips = test::pair_state(test::demo_product("9520366004012"), test::demo_product("9520366004029"),
+                                        Basis::Package, test::language("en"));
+    for (const ImVec2 size : {ImVec2{1280, 800}, ImVec2{800, 1280}})
+        for (const int percent : {100, 150, 200}) {
+            CAPTURE(size.x);
+            CAPTURE(percent);
+            test::Headless screen(size, percent);
+            auto state = chips;
+            for (state.page = 0; state.page < 40; ++state.page) {
+                CAPTURE(state.page);
+                screen.frame(state);
+                CHECK(screen.says("Whole package"));
+                if (!screen.says("Next"))
+                    break;
+            }
+            state.page = 1;
+            if (percent == 100)
+                CHECK(screen.tap(state, TextId::basis_serving) == ui::Actions{ui::ChooseBasis{Basis::Serving}});
+        }
+}
+
+TEST_CASE("pair: in the largest letters, too, a side that is kept is seen to be")
+{
+    test::Headless screen({800, 1280}, 200);
+    auto state = two_cereals("en");
+    screen.frame(state);
+    CHECK(!screen.says("Kept"));
+    state.sides[0]->kept = true;
+    screen.frame(state);
+    CHECK(screen.says("Bran strands · Kept"));
+    CHECK(!screen.says("Oat granola, almond · Kept"));
+}
+
+TEST_CASE("pair: why nothing is compared stands before the first figure, in letters of every size")
+{
+    for (const int percent : {100, 150, 200}) {
+        CAPTURE(percent);
+        test::Headless screen({800, 1280}, percent);
+        const auto state = test::pair_state(test::demo_product("9520427005033"), test::demo_product("9520427005088"),
+                                            Basis::SameAmount, test::language("en"));
+        const auto shown = all_pages(screen, state);
+        const auto why = shown.find("One label counts in grams, the other in millilitres");
+        REQUIRE(why != std::string::npos);
+        CHECK(why < shown.find("\nCalories\n"));
+    }
+}
+
 TEST_CASE("pair: what cannot be compared is shown, and no finding is claimed")
 {
     test::Headless screen;

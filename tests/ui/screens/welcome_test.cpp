@@ -32,7 +32,7 @@ TEST_CASE("welcome: says what to do, where the packages will stand, and what the
         "Derecha\nSegundo paquete\nEsperando un código\n"
         "Elegir por nombre\n"
         "Las cifras son las de la etiqueta el día en que se anotó. Lea también el paquete que tiene en la mano.\n"
-        "Tamaño 100%\nEnglish\nPor nombre\n");
+        "Letra 100%\nEnglish\nPor nombre\n");
 }
 
 TEST_CASE("welcome: each touch asks for one thing")
@@ -62,6 +62,17 @@ TEST_CASE("welcome: a package that is held stands in its place, and the camera t
     CHECK(screen.says("No camera"));
     CHECK(screen.says("Bran strands is now on the left."));
     CHECK(screen.tap(state, TextId::button_start_over) == ui::Actions{ui::StartOver{}});
+}
+
+TEST_CASE("welcome: with both sides full it leads back to them, and each place to its label")
+{
+    test::Headless screen;
+    auto state = test::pair_state(test::demo_product("9520141001120"), test::demo_product("9520208001131"),
+                                  core::Basis::Serving, test::language("en"));
+    state.screen = ScreenId::Welcome;
+    CHECK(screen.tap(state, TextId::button_compare) == ui::Actions{ui::ShowPair{}});
+    CHECK(screen.tap(state, TextId::button_open_label, 0) == ui::Actions{ui::OpenLabel{ui::Side::Left}});
+    CHECK(screen.tap(state, TextId::button_open_label, 1) == ui::Actions{ui::OpenLabel{ui::Side::Right}});
 }
 
 TEST_CASE("not found: says which code, what to do, and where the same things stand")

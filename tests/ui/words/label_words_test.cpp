@@ -113,7 +113,7 @@ TEST_CASE("label words: the same in Spanish, with the label's own words as they 
           "Esto decía la etiqueta el 2026-01-19. Las recetas cambian: si tiene alergias o una dieta, lea el paquete "
           "que "
           "tiene en la mano y pregunte a un médico o a un dietista registrado.",
-          "Anotado el 2026-01-19 desde cedar_hollow.csv, fila 35."}) {
+          "Anotado el 2026-01-19, de la hoja cedar_hollow.csv, fila 35."}) {
         CAPTURE(sentence);
         CHECK(says(spanish, sentence));
     }
@@ -171,6 +171,37 @@ TEST_CASE("label words: figures of the second column stand behind its heading an
     CHECK(std::ranges::find(before, "Sodium: 290 mg; 13%, between 5 and 20") == before.end());
     CHECK(std::ranges::find(behind, "Cholesterol: less than 5 mg; 1%, low (5 or less)") != behind.end());
     CHECK(std::ranges::find(behind, "Calories: 200") != behind.end());
+}
+
+TEST_CASE("label words: nobody is told to multiply the package's own figures")
+{
+    const char* const crackers = "9520366004036"; // 2.5 servings, and a column per container
+    struct Case {
+        const char* code;
+        const char* sentence;
+        const char* times;
+    };
+    const Case cases[] = {
+        {"en",
+         "Eat the whole package and you eat 2.5 servings: its figures stand further down, under “Whole package, as the "
+         "label prints it”.",
+         "every figure below counts"},
+        {"es",
+         "Si come todo el paquete, come 2.5 porciones: sus cifras están más abajo, en “Todo el paquete, como lo "
+         "imprime "
+         "la etiqueta”.",
+         "cada cifra de abajo cuenta"},
+    };
+    for (const auto& c : cases) {
+        CAPTURE(c.code);
+        const auto counts = [&c](const char* code) {
+            return std::ranges::any_of(lines(words(code, c.code)),
+                                       [&c](const std::string& line) { return line.find(c.times) != line.npos; });
+        };
+        CHECK(says(words(salted, c.code), c.sentence));
+        CHECK_FALSE(counts(salted));
+        CHECK(counts(flakes)); // a column as prepared is per serving, too
+    }
 }
 
 TEST_CASE("label words: contains, none and not recorded are three things")

@@ -91,7 +91,7 @@ TEST_CASE("pair words: each finding has its words, calories among them fewer")
     const auto& soluble = row(english, Nutrient::SolubleFiber);
     CHECK(soluble.right.amount == "not printed");
     CHECK(soluble.finding == "Not printed");
-    CHECK(row(spanish, Nutrient::SolubleFiber).right.amount == "no impreso");
+    CHECK(row(spanish, Nutrient::SolubleFiber).right.amount == "no aparece");
 }
 
 // Fat 3 g (2.75 to 3.25) and 3.5 g (3.25 to 3.75) in 30 g each (29.5 to 30.5): 100 g may hold the same.
@@ -103,7 +103,7 @@ TEST_CASE("pair words: too close to tell is said as such, and the guide's limit 
                     "5 and 20 are a guide for one serving; in equal amounts the line only shows where each stands."});
     CHECK(row(english, Nutrient::TotalFat).finding == "Too close to tell");
     const auto spanish = words("9520310003023", "9520310003030", Basis::SameAmount, "es");
-    CHECK(spanish.first == Sentences{"Una porción es 30 g en los dos.",
+    CHECK(spanish.first == Sentences{"Una porción es de 30 g en los dos.",
                                      "5 y 20 son una guía para una porción; en cantidades iguales la línea solo "
                                      "muestra dónde está cada uno."});
     CHECK(row(spanish, Nutrient::TotalFat).finding == "No se distingue");
@@ -116,16 +116,24 @@ TEST_CASE("pair words: what a multiplied figure hides is said as a range, with i
 {
     const auto english = words(chips, salted, Basis::Package, "en");
     CHECK(figure(row(english, Nutrient::Sodium).left) == "495 mg | 18%");
-    CHECK(row(english, Nutrient::Sodium).remarks.front() == "Left: 2% × 9 = 18%; by amount 20.5–22.5%, high.");
-    CHECK(row(english, Nutrient::TotalFat).remarks.front() == "Left: 9% × 9 = 81%; by amount 75–86.6%, high.");
-    CHECK(row(english, Nutrient::SaturatedFat).remarks.front() == "Left: 5% × 9 = 45%; by amount 33.7–56.3%, high.");
+    CHECK(row(english, Nutrient::Sodium).remarks.front() == "Left: 2% × 9 = 18%; it can be 20.5 to 22.5%, high.");
+    CHECK(row(english, Nutrient::TotalFat).remarks.front() == "Left: 9% × 9 = 81%; it can be 75 to 86.6%, high.");
+    CHECK(row(english, Nutrient::SaturatedFat).remarks.front() == "Left: 5% × 9 = 45%; it can be 33.7 to 56.3%, high.");
     CHECK(row(english, Nutrient::TotalSugars).remarks.front() ==
           "Left: so small a figure, 9 times, may be up to 4.5 g.");
     const auto spanish = words(chips, salted, Basis::Package, "es");
-    CHECK(row(spanish, Nutrient::Sodium).remarks.front() == "Izquierda: 2% × 9 = 18%; por cantidad 20.5–22.5%, alto.");
+    CHECK(row(spanish, Nutrient::Sodium).remarks.front() ==
+          "Izquierda: 2% × 9 = 18%; puede ser de 20.5 a 22.5%, alto.");
     CHECK(row(spanish, Nutrient::TotalSugars).remarks.front() ==
           "Izquierda: una cifra tan pequeña, 9 veces, puede llegar a 4.5 g.");
     CHECK(row(words(chips, salted, Basis::Serving, "en"), Nutrient::Sodium).remarks == Sentences{});
+    // Vitamin D 0 mcg and 0 %: what prints so may be a tenth of 2.5 % of a day above 20 % in nine servings, not in
+    // eight.
+    CHECK(row(english, Nutrient::VitaminD).remarks ==
+          Sentences{"Left: 0% × 9 = 0%; it can be 0 to 22.5%: anything from low to high.",
+                    "Right: 0% × 8 = 0%; it can be 0 to under 20%: low or between 5 and 20."});
+    CHECK(row(spanish, Nutrient::VitaminD).remarks.front() ==
+          "Izquierda: 0% × 9 = 0%; puede ser de 0 a 22.5%: desde bajo hasta alto.");
 }
 
 // Common practice: 4 g are 5 %, x 2 = 10 %; 430 mg are 19 %, x 2 = 38 %; 1 1/2 cups, 2 servings: 3 cups.
