@@ -176,6 +176,16 @@ struct Wanted {
     float finding_word = 0;
 };
 
+/// The least width in which these words take two lines at most.
+float two_lines_width(const Ui& ui, std::string_view words, Style style)
+{
+    float least = text_width(ui, words, style);
+    for (auto blank = words.find(' '); blank != words.npos; blank = words.find(' ', blank + 1))
+        least = std::min(least, std::max(text_width(ui, words.substr(0, blank), style),
+                                         text_width(ui, words.substr(blank + 1), style)));
+    return std::max(least, widest_word(ui, words, style));
+}
+
 Wanted wanted_by(const Ui& ui, const std::vector<RowWords>& rows, const TableWidths& widths)
 {
     Wanted wanted;
@@ -190,7 +200,7 @@ Wanted wanted_by(const Ui& ui, const std::vector<RowWords>& rows, const TableWid
             // Calories are set large and reach to their left, where no line and no percent stands.
             if (is_calories(row))
                 continue;
-            wanted.amount = std::max(wanted.amount, words ? widest_word(ui, figure->amount, style)
+            wanted.amount = std::max(wanted.amount, words ? two_lines_width(ui, figure->amount, style)
                                                           : text_width(ui, figure->amount, style));
             wanted.percent = std::max(wanted.percent, text_width(ui, figure->percent, Style::Text));
         }

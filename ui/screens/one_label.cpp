@@ -264,6 +264,15 @@ float mark_room(const Ui& ui)
     return line_height(ui, Style::Name) * 0.8F;
 }
 
+/// Name and brand in one line where it can hold both, else on a line each.
+std::string title_words(const Ui& ui, const LabelWords& label, float width)
+{
+    if (label.brand.empty())
+        return label.name;
+    const std::string one_line = label.name + " · " + label.brand;
+    return text_width(ui, one_line, Style::Name) <= width ? one_line : label.name + "\n" + label.brand;
+}
+
 Title title_of(const Ui& ui, const State& state, float width, bool first_page)
 {
     const auto& sizes = ui.look.sizes;
@@ -274,18 +283,16 @@ Title title_of(const Ui& ui, const State& state, float width, bool first_page)
     if (state.pair)
         title.both = button_width(ui, ui.language.text(TextId::button_compare), Style::Bar);
     title.buttons = title.keep + title.both + (title.keep > 0 && title.both > 0 ? sizes.unit : 0);
-    title.name = width - 2.5F * sizes.unit - 4 * sizes.unit - mark_room(ui);
-    const float beside = title.name - title.buttons - 2 * sizes.unit;
-    title.beside = title.buttons > 0 && beside > width * 0.4F &&
-                   beside > widest_word(ui, state.label->name + " " + state.label->brand, Style::Name);
-    if (title.beside)
-        title.name = beside;
-    title.words = state.label->name;
-    if (const auto& brand = state.label->brand; !brand.empty()) {
-        const std::string one_line = title.words + " · " + brand;
-        title.words = text_width(ui, one_line, Style::Name) <= title.name ? one_line : title.words + "\n" + brand;
-    }
-    title.height = text_height(ui, title.words, Style::Name, title.name) + 2 * sizes.unit;
+    const float whole = width - 2.5F * sizes.unit - 4 * sizes.unit - mark_room(ui);
+    const float beside = whole - title.buttons - 2 * sizes.unit;
+    const auto& label = *state.label;
+    const auto high = [&](float room) { return text_height(ui, title_words(ui, label, room), Style::Name, room); };
+    const bool fits = title.buttons > 0 && beside > widest_word(ui, label.name + " " + label.brand, Style::Name);
+    // Beside the name, unless it would take more lines there than the buttons save.
+    title.beside = fits && std::max(high(beside), sizes.target) <= high(whole) + sizes.target + sizes.unit;
+    title.name = title.beside ? beside : whole;
+    title.words = title_words(ui, label, title.name);
+    title.height = high(title.name) + 2 * sizes.unit;
     if (title.beside)
         title.height = std::max(title.height, sizes.target + 2 * sizes.unit);
     else if (title.buttons > 0)

@@ -188,8 +188,7 @@ TEST_CASE("label words: nobody is told to multiply the package's own figures")
          "every figure below counts"},
         {"es",
          "Si come todo el paquete, come 2.5 porciones: sus cifras están más abajo, en “Todo el paquete, como lo "
-         "imprime "
-         "la etiqueta”.",
+         "imprime la etiqueta”.",
          "cada cifra de abajo cuenta"},
     };
     for (const auto& c : cases) {
@@ -198,8 +197,8 @@ TEST_CASE("label words: nobody is told to multiply the package's own figures")
             return std::ranges::any_of(lines(words(code, c.code)),
                                        [&c](const std::string& line) { return line.find(c.times) != line.npos; });
         };
-        CHECK(says(words(salted, c.code), c.sentence));
-        CHECK_FALSE(counts(salted));
+        CHECK(says(words(crackers, c.code), c.sentence));
+        CHECK_FALSE(counts(crackers));
         CHECK(counts(flakes)); // a column as prepared is per serving, too
     }
 }
