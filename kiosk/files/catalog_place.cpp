@@ -4,6 +4,7 @@
 #include "ui/words/error_words.h"
 
 #include <system_error>
+#include <utility>
 
 namespace kiosk {
 namespace {
@@ -72,10 +73,33 @@ StationCatalog::StationCatalog(std::string given, std::filesystem::path data, En
 {
 }
 
-StationCatalog::News StationCatalog::look_again()
+/// Where the catalog should lie by now. Without the user's own file that would be the demo, also after real products.
+CatalogPlace StationCatalog::place_now() const
 {
     const CatalogPlace now = catalog_place(given_, data_, environment_);
-    if (now.path == place_.path && !store_.changed_on_disk())
+    return now.demo ? place_ : now;
+}
+
+/// Says once that the file is gone.
+StationCatalog::News StationCatalog::say_gone(const CatalogPlace& place)
+{
+    if (std::exchange(gone_, true))
+        return News::None;
+    refused_ = {};
+    const std::string path = place.path.string();
+    if (tell_)
+        tell_(place, {core::Error::Kind::NoSuchFile, path, {path, 0, {}, {}, {}}});
+    return News::Broken;
+}
+
+StationCatalog::News StationCatalog::look_again()
+{
+    const CatalogPlace now = place_now();
+    std::error_code unknown;
+    if (!now.demo && std::filesystem::status(now.path, unknown).type() == std::filesystem::file_type::not_found)
+        return say_gone(now);
+    const bool back = std::exchange(gone_, false);
+    if (!back && now.path == place_.path && !store_.changed_on_disk())
         return News::None;
     std::error_code missing;
     const auto written = std::filesystem::last_write_time(now.path, missing);

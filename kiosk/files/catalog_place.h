@@ -40,14 +40,15 @@ struct CatalogRefused : std::runtime_error {
     core::Error error;
 };
 
-/// The catalog of a running station: noticed when another file lies at its place, and opened anew.
+/// The catalog of a running station: noticed when another file lies at its place, and opened anew. One that is gone
+/// goes on being served from what is open: real work is never exchanged for the demo.
 class StationCatalog {
 public:
     /// What looking after the place brought.
     enum class News {
         None,
         Another, ///< another catalog is open now; whoever held store() must ask for it again
-        Broken,  ///< another file is there, but it is no good: the old products go on being served
+        Broken,  ///< another file is there but no good, or none any more: the old products go on being served
     };
 
     /// `given` as for catalog_place. Throws CatalogRefused when it cannot be opened.
@@ -56,13 +57,16 @@ public:
     [[nodiscard]] catalog::Store& store() { return store_; }
     [[nodiscard]] const CatalogPlace& place() const { return place_; }
 
-    /// Whom to tell when another file is there but no good, with what catalog_trouble needs; nobody by default.
+    /// Whom to tell of what News::Broken stands for, with what catalog_trouble needs; nobody by default.
     void on_trouble(std::function<void(const CatalogPlace&, const core::Error&)> tell) { tell_ = std::move(tell); }
 
     /// Looks whether another catalog is there by now. Cheap: for every scan and every now and then.
     [[nodiscard]] News look_again();
 
 private:
+    CatalogPlace place_now() const;
+    News say_gone(const CatalogPlace& place);
+
     std::string given_;
     std::filesystem::path data_;
     Environment environment_;
@@ -70,6 +74,7 @@ private:
     catalog::Store store_;
     std::function<void(const CatalogPlace&, const core::Error&)> tell_;
     std::filesystem::file_time_type refused_{}; ///< of a file already said to be broken
+    bool gone_ = false;                         ///< the file is not there, and that was said
 };
 
 /// A StationCatalog, or a std::runtime_error with one sentence in this language.

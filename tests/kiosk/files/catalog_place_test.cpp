@@ -122,3 +122,58 @@ TEST_CASE("station catalog: follows a catalog that is put in place of the demo, 
     load_demo(own);
     CHECK(station.look_again() == StationCatalog::News::Another);
 }
+
+TEST_CASE("station catalog: goes on with its own products when their file is gone, and never with the demo")
+{
+    const auto english = kiosk::language_named("en", kiosk::read_languages(config));
+    for (const bool named : {false, true}) { // the user's own one, or one given by name
+        CAPTURE(named);
+        const test::TempFolder home;
+        std::filesystem::create_directory(home.file("pairstand"));
+        const auto own = home.file("pairstand/catalog.db");
+        REQUIRE(catalog::load({home.write("two.csv", "gtin,name,entered_on,serving_size,calories\n"
+                                                     "9521234543213,Oats,2026-03-02,39 g,140\n"
+                                                     "9520000001001,Rye,2026-03-02,39 g,130\n")},
+                              own));
+        StationCatalog station(named ? own : "", config, environment({{"XDG_DATA_HOME", home.file("")}}));
+        std::vector<std::string> told;
+        station.on_trouble([&](const kiosk::CatalogPlace& place, const core::Error& error) {
+            told.push_back(kiosk::catalog_trouble(place, error, english));
+        });
+        REQUIRE(station.store().count() == 2);
+
+        std::filesystem::rename(own, home.file("away.db"));
+        CHECK(station.look_again() == StationCatalog::News::Broken);
+        CHECK(station.look_again() == StationCatalog::News::None); // said once
+        REQUIRE(told.size() == 1);
+        CHECK(told[0] == own + ": there is no catalog here; make one with 'pairstand load SHEET --into " + own +
+                             "', or give another name.");
+        CHECK_FALSE(station.place().demo);
+        CHECK(station.store().count() == 2);
+        CHECK(station.store().find(core::Gtin::parse("9521234543213").value()));
+
+        std::filesystem::rename(home.file("away.db"), own);
+        CHECK(station.look_again() == StationCatalog::News::Another); // back, and said
+        CHECK(station.look_again() == StationCatalog::News::None);
+        std::filesystem::remove(own);
+        CHECK(station.look_again() == StationCatalog::News::Broken); // and gone again
+        CHECK(told.size() == 2);
+        load_demo(own);
+        CHECK(station.look_again() == StationCatalog::News::Another);
+        CHECK(station.store().count() >= 80);
+    }
+}
+
+TEST_CASE("station catalog: a demo station that got its own products does not go back to the demo")
+{
+    const test::TempFolder home;
+    StationCatalog station("", config, environment({{"XDG_DATA_HOME", home.file("")}}));
+    std::filesystem::create_directory(home.file("pairstand"));
+    const auto own = home.file("pairstand/catalog.db");
+    load_demo(own);
+    REQUIRE(station.look_again() == StationCatalog::News::Another);
+    std::filesystem::remove(own);
+    CHECK(station.look_again() == StationCatalog::News::Broken);
+    CHECK_FALSE(station.place().demo);
+    CHECK(station.place().path == own);
+}
