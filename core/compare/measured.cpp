@@ -141,7 +141,7 @@ std::int64_t bound_of_hundred(std::int64_t nano, const Measure& size, std::int64
     std::int64_t place = unit;
     for (int i = 0; i < decimals; ++i)
         place /= 10;
-    return place * rounded_up(Wide{nano} * scale.high_over, Wide{scale.high_under} * place);
+    return narrowed(Wide{place} * rounded_up(Wide{nano} * scale.high_over, Wide{scale.high_under} * place));
 }
 
 } // namespace
