@@ -77,7 +77,13 @@ void welcome_screen(const Ui& ui, const State& state, Actions& asked)
     const auto& next_words = ui.language.text(next);
     std::vector<Block> blocks;
     blocks.push_back(words(ui, ui.language.text(TextId::welcome_title), Style::Headline, width, 0));
-    blocks.push_back(words(ui, ui.language.text(TextId::welcome_lead), Style::Text, width, sizes.unit));
+    // With both sides full the way back to them comes before what to do first: large letters make pages of it.
+    const auto add_lead = [&] {
+        blocks.push_back(words(ui, ui.language.text(TextId::welcome_lead), Style::Text, width, sizes.unit));
+    };
+    if (!state.pair)
+        add_lead();
+    const std::size_t places = blocks.size();
     blocks.push_back({place_height(ui, state, half),
                       [&ui, &state, &asked, half](Area area) {
                           place(ui, state, Side::Left, area.cut_left(half), asked);
@@ -91,6 +97,8 @@ void welcome_screen(const Ui& ui, const State& state, Actions& asked)
                               asked.push_back(wanted);
                       },
                       false, sizes.gap});
+    if (state.pair)
+        add_lead();
     if (!state.reader.empty())
         blocks.push_back(words(ui, state.reader, Style::QuietNote, width, sizes.gap));
     blocks.push_back(words(ui, ui.language.text(TextId::welcome_caution), Style::QuietNote, width, sizes.gap));
@@ -98,7 +106,7 @@ void welcome_screen(const Ui& ui, const State& state, Actions& asked)
     float used = 0;
     for (std::size_t i = 0; i < blocks.size(); ++i)
         used += blocks[i].height + (i > 0 ? blocks[i].gap : 0);
-    blocks[2].height += std::max(0.0F, frame.body.height() - used);
+    blocks[places].height += std::max(0.0F, frame.body.height() - used);
     const Paging paging = draw_page(blocks, frame.body, state.page);
     close_frame(ui, state, frame, paging, asked);
 }

@@ -66,13 +66,16 @@ TEST_CASE("welcome: a package that is held stands in its place, and the camera t
 
 TEST_CASE("welcome: with both sides full it leads back to them, and each place to its label")
 {
-    test::Headless screen;
-    auto state = test::pair_state(test::demo_product("9520141001120"), test::demo_product("9520208001131"),
-                                  core::Basis::Serving, test::language("en"));
-    state.screen = ScreenId::Welcome;
-    CHECK(screen.tap(state, TextId::button_compare) == ui::Actions{ui::ShowPair{}});
-    CHECK(screen.tap(state, TextId::button_open_label, 0) == ui::Actions{ui::OpenLabel{ui::Side::Left}});
-    CHECK(screen.tap(state, TextId::button_open_label, 1) == ui::Actions{ui::OpenLabel{ui::Side::Right}});
+    for (const int percent : {100, 150, 200}) { // on the first page in letters of every size
+        CAPTURE(percent);
+        test::Headless screen({800, 1280}, percent);
+        auto state = test::pair_state(test::demo_product("9520141001120"), test::demo_product("9520208001131"),
+                                      core::Basis::Serving, test::language("en"));
+        state.screen = ScreenId::Welcome;
+        CHECK(screen.tap(state, TextId::button_compare) == ui::Actions{ui::ShowPair{}});
+        CHECK(screen.tap(state, TextId::button_open_label, 0) == ui::Actions{ui::OpenLabel{ui::Side::Left}});
+        CHECK(screen.tap(state, TextId::button_open_label, 1) == ui::Actions{ui::OpenLabel{ui::Side::Right}});
+    }
 }
 
 TEST_CASE("not found: says which code, what to do, and where the same things stand")
