@@ -23,9 +23,14 @@ float row_padding(const Ui& ui)
 
 namespace {
 
+bool is_calories(const RowWords& row)
+{
+    return row.nutrient == core::Nutrient::Calories;
+}
+
 Style amount_style(const RowWords& row)
 {
-    return row.nutrient == core::Nutrient::Calories ? Style::Figure : Style::Strong;
+    return is_calories(row) ? Style::Figure : Style::Strong;
 }
 
 /// Words in place of a figure ("not printed") are not shouted.
@@ -41,11 +46,6 @@ Style name_style(const Ui& ui, const RowWords& row, const TableWidths& widths)
 {
     return widths.form == RowForm::Wide && widest_word(ui, row.name, Style::Text) > widths.table * 0.16F ? Style::Note
                                                                                                          : Style::Text;
-}
-
-bool is_calories(const RowWords& row)
-{
-    return row.nutrient == core::Nutrient::Calories;
 }
 
 float mark_room(const Ui& ui)
@@ -68,7 +68,7 @@ float amount_width(const Ui& ui, const RowWords& row, const FigureWords& words, 
 
 float side_height(const Ui& ui, const RowWords& row, const FigureWords& words, const TableWidths& widths)
 {
-    if (row.nutrient == core::Nutrient::Calories)
+    if (is_calories(row))
         return line_height(ui, Style::Figure);
     return std::max(text_height(ui, words.amount, style_of(row, words), amount_width(ui, row, words, widths)),
                     words.percent.empty() ? 0 : line_height(ui, Style::Text));
@@ -81,8 +81,7 @@ bool one_side_a_line(const Ui& ui, const RowWords& row, const TableWidths& width
     const auto breaks = [&](const FigureWords& words) {
         return text_width(ui, words.amount, style_of(row, words)) > amount_width(ui, row, words, widths);
     };
-    return widths.form == RowForm::Tall && row.nutrient != core::Nutrient::Calories &&
-           (breaks(row.left) || breaks(row.right));
+    return widths.form == RowForm::Tall && !is_calories(row) && (breaks(row.left) || breaks(row.right));
 }
 
 /// The widths of such a row: all of it for one side.
@@ -123,7 +122,7 @@ void figure(const Ui& ui, Side side, const RowWords& row, Area area, const Table
 {
     const auto& words = side == Side::Left ? row.left : row.right;
     Area amount = area.cut_left(mark_room(ui) + amount_width(ui, row, words, widths));
-    if (row.nutrient == core::Nutrient::Calories)
+    if (is_calories(row))
         amount.low.x -= std::max(0.0F, text_width(ui, words.amount, style_of(row, words)) - widths.amount);
     const float letters = std::min(text_width(ui, words.amount, style_of(row, words)), amount.width() - mark_room(ui));
     mark(ui, side, {amount.high.x - letters - 2 * ui.look.sizes.unit, (area.low.y + area.high.y) / 2},
