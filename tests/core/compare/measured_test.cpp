@@ -71,8 +71,8 @@ TEST_CASE("package: the taught figures")
         {"sodium 430 mg is 19%, x 2 = 38%; 860 mg is 37.4%", "2", N::Sodium, "430", "19%", "860 mg", 38, false,
          Reading::High},
         {"chips, 9 servings of 130 calories", "9", N::Calories, "130", "", "1170", -1, false, {}},
-        {"chips, fat 7 g = 9%, x 9 = 81%; 58.5 to 67.5 g is 75 to 86.5%", "9", N::TotalFat, "7", "9%", "63 g", 81, true,
-         Reading::High},
+        {"chips, fat 7 g = 9%, x 9 = 81%; 58.5 to 67.5 g is 75 to 86.54%", "9", N::TotalFat, "7", "9%", "63 g", 81,
+         true, Reading::High},
         {"chips, sodium 55 mg = 2%, x 9 = 18%; 472.5 to 517.5 mg reads high", "9", N::Sodium, "55", "2%", "495 mg", 18,
          true, Reading::High},
     };

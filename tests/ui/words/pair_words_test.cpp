@@ -127,6 +127,18 @@ TEST_CASE("pair words: what a multiplied figure hides is said as a range, with i
     CHECK(row(spanish, Nutrient::TotalSugars).remarks.front() ==
           "Izquierda: una cifra tan pequeña, 9 veces, puede llegar a 4.5 g.");
     CHECK(row(words(chips, salted, Basis::Serving, "en"), Nutrient::Sodium).remarks == Sentences{});
+    // 7 % x 3.5 = 24.5 %, and halves go up: what does not come out by hand is said to be about.
+    const auto beans = words("520417009019", "9520634009022", Basis::Package, "en");
+    const auto beans_es = words("520417009019", "9520634009022", Basis::Package, "es");
+    const auto says = [](const ui::PairWords& pair, const std::string& sum) {
+        return std::ranges::any_of(pair.rows, [&](const auto& row) {
+            return std::ranges::any_of(row.remarks,
+                                       [&](const auto& remark) { return remark.find(sum) != std::string::npos; });
+        });
+    };
+    CHECK(says(beans, "7% × 3.5 = about 25%; it can be"));
+    CHECK(says(beans_es, "7% × 3.5 = aprox. 25%; puede ser de"));
+    CHECK(!says(english, "about")); // whole servings come out
     // Vitamin D 0 mcg and 0 %: what prints so may be a tenth of 2.5 % of a day above 20 % in nine servings, not in
     // eight.
     CHECK(row(english, Nutrient::VitaminD).remarks ==
