@@ -62,14 +62,15 @@ void decide(Row& row, const Measured& left, const Measured& right, bool unlike_p
         row.finding = Finding::TooCloseToTell;
 }
 
-Row row_of(const Label& left, const Label& right, Nutrient nutrient, Basis basis, Why why)
+Row row_of(const Label& left, const Label& right, Nutrient nutrient, Basis basis, Why why, const Choices& choices)
 {
     const auto nominal = nominal_value(left, right, nutrient);
     const bool shown_alone = why != Why::Comparable; // each side then stands for itself, per serving
     const Basis shown_basis = shown_alone ? Basis::Serving : basis;
     const Measured a = measured(left, right, nutrient, shown_basis, nominal);
     const Measured b = measured(right, left, nutrient, shown_basis, nominal);
-    Row row{nutrient, aim_of(nutrient), a.shown, b.shown, Finding::NotComparable, why};
+    Row row{nutrient, aim_of(nutrient, choices.aims), a.shown, b.shown, Finding::NotComparable, why};
+    row.first = comes_first(nutrient, choices);
     if (!shown_alone)
         decide(row, a, b, left.panel != right.panel);
     return row;
@@ -80,24 +81,28 @@ bool in_millilitres(const Label& label)
     return label.serving.metric && std::holds_alternative<Volume>(*label.serving.metric);
 }
 
-int rank(const Row& row)
+/// Where a row goes: calories, what the leader wants first (at most `most_first`), then by aim.
+std::ptrdiff_t rank(const Row& row, const Choices& choices)
 {
     if (row.nutrient == Nutrient::Calories)
         return 0;
+    constexpr auto after_first = static_cast<std::ptrdiff_t>(most_first);
+    if (row.first)
+        return 1 + (std::ranges::find(choices.first, row.nutrient) - choices.first.begin());
     switch (row.aim) {
     case Aim::Less:
-        return 1;
+        return 1 + after_first;
     case Aim::More:
-        return 2;
+        return 2 + after_first;
     case Aim::Neither:
         break;
     }
-    return 3;
+    return 3 + after_first;
 }
 
 } // namespace
 
-Comparison compare(const Label& left, const Label& right, Basis basis)
+Comparison compare(const Label& left, const Label& right, Basis basis, const Choices& choices)
 {
     Comparison comparison;
     comparison.basis = basis;
@@ -108,9 +113,9 @@ Comparison compare(const Label& left, const Label& right, Basis basis)
     comparison.rows.reserve(nutrients().size());
     for (const auto& known : nutrients())
         if (prints(left, known.nutrient, basis) || prints(right, known.nutrient, basis))
-            comparison.rows.push_back(row_of(left, right, known.nutrient, basis, comparison.why));
+            comparison.rows.push_back(row_of(left, right, known.nutrient, basis, comparison.why, choices));
     std::stable_sort(comparison.rows.begin(), comparison.rows.end(),
-                     [](const Row& a, const Row& b) { return rank(a) < rank(b); });
+                     [&](const Row& a, const Row& b) { return rank(a, choices) < rank(b, choices); });
     return comparison;
 }
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/compare/basis.h"
+#include "core/compare/choices.h"
 #include "core/figure/percent.h"
 #include "core/label/aims.h"
 #include "core/label/label.h"
@@ -64,6 +65,7 @@ struct Row {
     Shown right;
     Finding finding;
     Why why = Why::Comparable; ///< why not, for Finding::NotComparable
+    bool first = false;        ///< one of those that the leader wants first
     bool operator==(const Row&) const = default;
 };
 
@@ -74,12 +76,12 @@ struct Comparison {
     ServingSizes sizes = ServingSizes::Unknown;
     bool unlike_panels = false;  ///< one label of 2016, one older: their percents count from different Daily Values
     bool in_millilitres = false; ///< equal amounts mean 100 mL, not 100 g
-    std::vector<Row> rows;       ///< calories, then less of, more of and the rest, each in the order of the panel
+    std::vector<Row> rows; ///< calories, the leader's first ones, then less of, more of and the rest, as the panel goes
     bool operator==(const Comparison&) const = default;
 };
 
 /// Compares two labels: pure, the same answer for the same labels. Rows are there for every nutrient that either label
 /// prints or names. Swapping the two swaps LeftLess and LeftMore and changes nothing else.
-[[nodiscard]] Comparison compare(const Label& left, const Label& right, Basis basis);
+[[nodiscard]] Comparison compare(const Label& left, const Label& right, Basis basis, const Choices& choices = {});
 
 } // namespace core

@@ -3,12 +3,24 @@
 
 #include "core/label/nutrient.h"
 
+#include <string_view>
+
 namespace core {
 
 /// Which way people are taught to look.
 enum class Aim { Less, More, Neither };
 
-/// The aim by the class list.
-[[nodiscard]] Aim aim_of(Nutrient nutrient);
+/// Which list says so; the leader picks one.
+enum class AimList {
+    Class,      ///< as label classes teach it (common practice): the default
+    Label2016,  ///< as published with the label of 2016
+    LabelOlder, ///< as published with the label before it
+};
+
+/// The aim by that list.
+[[nodiscard]] Aim aim_of(Nutrient nutrient, AimList list = AimList::Class);
+
+/// Where the list is published, for *why*: a place, or "common practice".
+[[nodiscard]] std::string_view source_of(AimList list);
 
 } // namespace core

@@ -122,6 +122,8 @@ ui::TextId heading_of(const ui::RowWords& row)
 {
     if (row.nutrient == core::Nutrient::Calories)
         return ui::TextId::heading_calories;
+    if (row.first)
+        return ui::TextId::heading_first;
     if (row.aim == core::Aim::Less)
         return ui::TextId::heading_less_of;
     return row.aim == core::Aim::More ? ui::TextId::heading_more_of : ui::TextId::heading_other;
@@ -159,6 +161,11 @@ void print_text(const core::Product& left, const core::Product& right, const std
         for (const auto& sentence : words.first)
             out << "  " << sentence << "\n";
         print_rows(words, language, out);
+        for (const auto& section : words.sections) {
+            out << "  " << section.heading << "\n";
+            for (const auto& sentence : section.sentences)
+                out << "    " << sentence << "\n";
+        }
     }
     out << "\n" << language.text(ui::TextId::guide_line) << "\n" << language.text(ui::TextId::welcome_caution) << "\n";
 }

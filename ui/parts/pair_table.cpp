@@ -38,6 +38,8 @@ std::optional<TextId> heading_of(const RowWords& row)
 {
     if (row.nutrient == core::Nutrient::Calories)
         return std::nullopt;
+    if (row.first)
+        return TextId::heading_first;
     switch (row.aim) {
     case core::Aim::Less:
         return TextId::heading_less_of;

@@ -166,6 +166,27 @@ void add_first_facts(const Ui& ui, const State& state, float width, float room, 
     blocks.push_back(fits ? calories : servings);
 }
 
+/// What stands behind the rows: each section under its heading, in pieces that any page holds.
+void add_sections(const Ui& ui, const PairWords& pair, float width, std::vector<Block>& blocks)
+{
+    constexpr std::size_t most_lines = 4;
+    for (const auto& section : pair.sections) {
+        blocks.push_back({text_height(ui, section.heading, Style::Strong, width),
+                          [&ui, &section](const Area& area) {
+                              text(ui, section.heading, Style::Strong, area, Align::Left, Role::Heading);
+                          },
+                          true, 2 * ui.look.sizes.unit});
+        for (const auto& whole : section.sentences) {
+            float gap = ui.look.sizes.unit / 2;
+            for (const auto piece : pieces_of_lines(ui, whole, Style::Note, width, most_lines)) {
+                blocks.push_back({text_height(ui, piece, Style::Note, width),
+                                  [&ui, piece](const Area& area) { text(ui, piece, Style::Note, area); }, false, gap});
+                gap = 0;
+            }
+        }
+    }
+}
+
 std::vector<Block> blocks_of(const Ui& ui, const State& state, const Above& above, const Area& body, Actions& asked)
 {
     const PairWords& pair = *state.pair;
@@ -190,6 +211,7 @@ std::vector<Block> blocks_of(const Ui& ui, const State& state, const Above& abov
         blocks.push_back(sentence(ui, pair.first[i], width));
     for (std::size_t i = taken; i < rows.size(); ++i)
         blocks.push_back(std::move(rows[i]));
+    add_sections(ui, pair, width, blocks);
     if (!above.full) {
         blocks.push_back(facts_block(ui, state, width, HeadFacts::Rest));
         blocks.back().with_next = true;

@@ -13,8 +13,8 @@ using Servings = core::ServingsPerContainer::Kind;
 
 class Writer {
 public:
-    Writer(const core::Product& product, const Language& language)
-        : product_(product), label_(product.label), language_(language)
+    Writer(const core::Product& product, const Language& language, const core::Choices& choices)
+        : product_(product), label_(product.label), language_(language), choices_(choices)
     {
         words_.name = product.name;
         words_.brand = product.brand;
@@ -106,8 +106,8 @@ private:
     {
         bool titled = false;
         for (const auto& known : core::nutrients()) {
-            if (known.nutrient == core::Nutrient::Calories || core::aim_of(known.nutrient) != aim ||
-                !column.find(known.nutrient))
+            if (known.nutrient == core::Nutrient::Calories || core::comes_first(known.nutrient, choices_) ||
+                core::aim_of(known.nutrient, choices_.aims) != aim || !column.find(known.nutrient))
                 continue;
             if (!titled)
                 heading(title);
@@ -116,9 +116,24 @@ private:
         }
     }
 
+    /// What the leader wants first, in her order.
+    void first(const core::Column& column)
+    {
+        bool titled = false;
+        for (const auto nutrient : choices_.first) {
+            if (!core::comes_first(nutrient, choices_) || !column.find(nutrient))
+                continue;
+            if (!titled)
+                heading(TextId::heading_first);
+            titled = true;
+            figure(column, nutrient);
+        }
+    }
+
     void figures(const core::Column& column, bool taught_order)
     {
         if (taught_order) {
+            first(column);
             group(column, core::Aim::Less, TextId::heading_less_of);
             group(column, core::Aim::More, TextId::heading_more_of);
             group(column, core::Aim::Neither, TextId::heading_other_one);
@@ -162,14 +177,15 @@ private:
     const core::Product& product_;
     const core::Label& label_;
     const Language& language_;
+    const core::Choices& choices_;
     LabelWords words_;
 };
 
 } // namespace
 
-LabelWords label_words(const core::Product& product, const Language& language)
+LabelWords label_words(const core::Product& product, const Language& language, const core::Choices& choices)
 {
-    return Writer(product, language).write();
+    return Writer(product, language, choices).write();
 }
 
 } // namespace ui

@@ -1,6 +1,7 @@
 // One label in words, in the taught order: servings, serving size, calories, less of, more of, the rest, ingredients.
 #pragma once
 
+#include "core/compare/choices.h"
 #include "core/product.h"
 #include "ui/words/language.h"
 
@@ -36,6 +37,7 @@ struct LabelWords {
 };
 
 /// Words one label.
-[[nodiscard]] LabelWords label_words(const core::Product& product, const Language& language);
+[[nodiscard]] LabelWords label_words(const core::Product& product, const Language& language,
+                                     const core::Choices& choices = {});
 
 } // namespace ui

@@ -192,6 +192,7 @@ RowWords row_words(const core::Row& row, const core::Comparison& comparison, con
     RowWords words;
     words.nutrient = row.nutrient;
     words.aim = row.aim;
+    words.first = row.first;
     words.name = nutrient_name(row.nutrient, language);
     words.left = figure_words(row.left, row.nutrient, language);
     words.right = figure_words(row.right, row.nutrient, language);

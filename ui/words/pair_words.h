@@ -24,6 +24,7 @@ struct FigureWords {
 struct RowWords {
     core::Nutrient nutrient;
     core::Aim aim;
+    bool first = false; ///< one of those that the leader wants first
     std::string name;
     FigureWords left;
     FigureWords right;
@@ -42,12 +43,20 @@ struct SideWords {
     bool operator==(const SideWords&) const = default;
 };
 
+/// What is told behind the rows under a heading of its own: prices, ingredients, published rules.
+struct Section {
+    std::string heading;
+    std::vector<std::string> sentences;
+    bool operator==(const Section&) const = default;
+};
+
 /// A whole comparison in words.
 struct PairWords {
     std::array<SideWords, 2> sides;
     std::vector<std::string> first;   ///< said before all figures: serving sizes, why not, unlike labels
     std::array<std::string, 3> bases; ///< the three buttons: one serving, whole package, same amount
     std::vector<RowWords> rows;
+    std::vector<Section> sections; ///< behind the rows
     bool operator==(const PairWords&) const = default;
 };
 

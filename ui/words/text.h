@@ -40,7 +40,7 @@ namespace ui {
     X(basis_serving) X(basis_package) X(basis_same_g) X(basis_same_ml) X(basis_same) X(sizes_same) \
     X(sizes_differ) X(sizes_unlike) X(sizes_unknown) X(side_servings_number) X(side_servings_one) \
     X(side_servings_about) X(side_servings_about_one) X(side_servings_varied) X(side_servings_single) \
-    X(side_servings_none) X(size_not_printed) X(package_is) X(heading_calories) X(heading_less_of) \
+    X(side_servings_none) X(size_not_printed) X(package_is) X(heading_calories) X(heading_first) X(heading_less_of) \
     X(heading_more_of) X(heading_other) X(heading_other_one) \
     X(heading_continued) X(finding_left_less) X(finding_left_more) X(finding_left_fewer) \
     X(finding_same) X(finding_too_close) X(finding_not_printed) X(finding_not_comparable) X(why_audience) \

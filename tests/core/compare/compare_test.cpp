@@ -212,4 +212,32 @@ TEST_CASE("compare: calories first, then less of, more of and the rest, each in 
                                   N::Protein});
 }
 
+TEST_CASE("compare: what the leader wants first stands behind calories, in her order, and keeps its aim or none")
+{
+    const auto label = make_label(
+        "30 g", "8", {{N::Calories, "100"}, {N::TotalFat, "3"}, {N::TotalCarbohydrate, "20"}, {N::Calcium, "130"}});
+    core::Choices choices;
+    choices.aims = core::AimList::Label2016;
+    choices.first = {N::TotalCarbohydrate, N::Calories, N::Calcium};
+    const auto both = core::compare(label, label, Basis::Serving, choices);
+    REQUIRE(both.rows.size() == 4);
+    const N order[] = {N::Calories, N::TotalCarbohydrate, N::Calcium, N::TotalFat};
+    for (std::size_t i = 0; i < 4; ++i)
+        CHECK(both.rows[i].nutrient == order[i]);
+    CHECK_FALSE(both.rows[0].first); // calories come first by themselves
+    CHECK(both.rows[1].first);
+    CHECK(both.rows[1].aim == core::Aim::Neither);
+    CHECK(both.rows[2].aim == core::Aim::More);
+    CHECK_FALSE(both.rows[3].first);
+    CHECK(both.rows[3].aim == core::Aim::Neither); // total fat stands in no list of the label of 2016
+}
+
+TEST_CASE("compare: no more than four nutrients come first")
+{
+    core::Choices choices;
+    choices.first = {N::Protein, N::TotalFat, N::Sodium, N::Iron, N::Calcium};
+    CHECK(core::comes_first(N::Iron, choices));
+    CHECK_FALSE(core::comes_first(N::Calcium, choices));
+}
+
 } // namespace test
