@@ -1,5 +1,6 @@
 #include "kiosk/app.h"
 
+#include "kiosk/desk/settings_file.h"
 #include "kiosk/files/font_bytes.h"
 #include "kiosk/files/languages.h"
 #include "kiosk/files/themes.h"
@@ -52,11 +53,16 @@ void run(const StationArguments& arguments, Complaints& complaints)
     catalog.on_trouble([&](const CatalogPlace& place, const core::Error& error) {
         complain(catalog_trouble(place, error, language));
     });
-    Session session(catalog.store(), languages);
+    const auto settings = read_settings_file(settings_place(arguments.settings));
+    for (const auto& sentence : settings_trouble(settings, language))
+        complain(sentence);
+    Session session(catalog.store(), languages, settings.settings);
     session.set_language(arguments.language);
     session.set_text_percent(arguments.text_percent);
     if (catalog.place().demo)
         session.say_demo();
+    if (!settings.faults.empty())
+        session.say_settings_broken();
     std::unique_ptr<Trace> trace;
     if (!arguments.trace.empty())
         trace = std::make_unique<Trace>(arguments.trace);

@@ -8,7 +8,8 @@ namespace kiosk {
 
 /// What the command line says about the station.
 struct StationArguments {
-    std::string catalog; ///< empty: see catalog_place
+    std::string catalog;  ///< empty: see catalog_place
+    std::string settings; ///< empty: see settings_place
     std::string language = "en";
     std::string theme = "paper";
     int text_percent = 100;

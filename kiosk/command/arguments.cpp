@@ -17,6 +17,9 @@ const std::vector<std::string> themes{"paper", "night", "plain"};
 constexpr const char* catalog_help = "the catalog; else $PAIRSTAND_CATALOG, else the one in your data folder, else the "
                                      "demo of invented products";
 
+constexpr const char* settings_help =
+    "the leader's settings (docs/settings.md); else $PAIRSTAND_SETTINGS, else station.conf in your folder of settings";
+
 constexpr const char* foot =
     "Exit status: 0 done; 1 done, and something was found wrong; 2 could not be done (one sentence says why).";
 
@@ -80,6 +83,7 @@ void add_language(CLI::App& app, std::string& code, const std::string& help, con
 void add_station(CLI::App& app, StationArguments& station, Size& size, const std::string& languages)
 {
     app.add_option("--catalog", station.catalog, catalog_help);
+    app.add_option("--settings", station.settings, settings_help);
     app.add_flag("--fullscreen", station.fullscreen, "fill the screen (F11 changes it, Ctrl+Q closes the station)");
     add_size(app, size, "size of the window");
     add_language(app, station.language, "language to begin with", languages);
@@ -108,6 +112,7 @@ void add_compare(CLI::App& app, CompareArguments& compare, const std::string& la
         ->transform(CLI::CheckedTransformer(bases).description("serving|package|same"));
     app.add_flag("--json", compare.json, "for programs: the form is described in docs/json.md");
     app.add_option("--catalog", compare.catalog, catalog_help);
+    app.add_option("--settings", compare.settings, settings_help);
     add_language(app, compare.language, "language of the answer", languages);
     app.footer(foot);
 }
@@ -135,6 +140,7 @@ void add_render(CLI::App& app, RenderArguments& render, Size& size, const std::s
     add_language(app, render.language, "language of the picture", languages);
     add_theme(app, render.theme);
     app.add_option("--catalog", render.catalog, catalog_help);
+    app.add_option("--settings", render.settings, settings_help);
     app.footer(foot);
 }
 

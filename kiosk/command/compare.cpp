@@ -4,6 +4,7 @@
 #include "core/compare/comparison.h"
 #include "kiosk/command/columns.h"
 #include "kiosk/command/json_out.h"
+#include "kiosk/desk/settings_file.h"
 #include "kiosk/files/catalog_place.h"
 #include "kiosk/files/data_folder.h"
 #include "kiosk/files/languages.h"
@@ -171,12 +172,12 @@ void print_text(const core::Product& left, const core::Product& right, const std
 }
 
 std::vector<core::Comparison> comparisons(const core::Label& left, const core::Label& right,
-                                          std::optional<core::Basis> basis)
+                                          std::optional<core::Basis> basis, const core::Choices& choices)
 {
     std::vector<core::Comparison> all;
     for (const auto one : {core::Basis::Serving, core::Basis::Package, core::Basis::SameAmount})
         if (!basis || *basis == one)
-            all.push_back(core::compare(left, right, one));
+            all.push_back(core::compare(left, right, one, choices));
     return all;
 }
 
@@ -188,6 +189,11 @@ int compare(const CompareArguments& asked, std::ostream& out, std::ostream& err)
     const auto languages = read_languages(data);
     const auto& language = language_named(asked.language.empty() ? "en" : asked.language, languages);
     const Complaints complaints(language, err);
+    const auto settings = read_settings_file(settings_place(asked.settings));
+    for (const auto& sentence : settings_trouble(settings, language))
+        complaints.sentence(sentence);
+    if (!settings.faults.empty())
+        return not_done;
     const auto place = catalog_place(asked.catalog, data);
     const auto store = open_catalog(place);
     if (!store) {
@@ -202,7 +208,7 @@ int compare(const CompareArguments& asked, std::ostream& out, std::ostream& err)
         complaints.say(ui::TextId::compare_same, {{"name", left->name}});
         return not_done;
     }
-    const auto all = comparisons(left->label, right->label, asked.basis);
+    const auto all = comparisons(left->label, right->label, asked.basis, settings.settings.choices);
     if (asked.json)
         out << comparison_json(*left, *right, all).dump(2) << "\n";
     else

@@ -17,11 +17,12 @@ struct CompareArguments {
     bool json = false;
     std::string catalog;  ///< a path; empty: as for every command (kiosk/files/catalog.h)
     std::string language; ///< "en", "es"; empty: English
+    std::string settings; ///< a path; empty: as for every command (kiosk/desk/settings_file.h)
     bool operator==(const CompareArguments&) const = default;
 };
 
 /// Prints the comparison. Exit status: 0 done, 2 an unknown code, a catalog that cannot be opened, the same product
-/// twice, or an unknown language: one sentence on `err`.
+/// twice, a line of settings that cannot be taken, or an unknown language: one sentence on `err`.
 int compare(const CompareArguments& asked, std::ostream& out, std::ostream& err);
 
 } // namespace kiosk

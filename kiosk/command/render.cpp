@@ -2,6 +2,7 @@
 
 #include "kiosk/command/picture.h"
 #include "kiosk/command/reach.h"
+#include "kiosk/desk/settings_file.h"
 #include "kiosk/files/catalog_place.h"
 #include "kiosk/files/font_bytes.h"
 #include "kiosk/files/languages.h"
@@ -24,16 +25,28 @@ namespace fs = std::filesystem;
 /// The sizes that every screen must fit: a small and a large screen lying, a small one upright.
 constexpr std::array<std::pair<int, int>, 3> sizes{{{1280, 800}, {1920, 1080}, {800, 1280}}};
 
+/// The settings; std::invalid_argument with the first fault's sentence when there is one: a picture is drawn on
+/// purpose.
+Settings settings_or_throw(const std::string& given, const ui::Language& language)
+{
+    const auto read = read_settings_file(settings_place(given));
+    if (!read.faults.empty())
+        throw std::invalid_argument(settings_trouble(read, language).front());
+    return read.settings;
+}
+
 /// What all pictures of one call share.
 struct Studio {
     explicit Studio(const RenderArguments& arguments)
         : languages(read_languages(data_folder())), fonts(read_fonts()),
-          catalog(station_catalog(arguments.catalog, data_folder(), language_named(arguments.language, languages)))
+          catalog(station_catalog(arguments.catalog, data_folder(), language_named(arguments.language, languages))),
+          settings(settings_or_throw(arguments.settings, language_named(arguments.language, languages)))
     {
     }
     std::vector<ui::Language> languages;
     FontBytes fonts;
     StationCatalog catalog;
+    Settings settings;
 };
 
 const ui::ScreenInfo& screen_named(const std::string& name)
@@ -52,7 +65,7 @@ const ui::ScreenInfo& screen_named(const std::string& name)
 std::optional<std::string> draw_one(Studio& studio, const RenderArguments& arguments, const ui::ScreenInfo& screen,
                                     const fs::path& file)
 {
-    Session session(studio.catalog.store(), studio.languages);
+    Session session(studio.catalog.store(), studio.languages, studio.settings);
     session.set_language(arguments.language);
     session.set_text_percent(arguments.text_percent);
     const Route route{screen.id, arguments.left, arguments.right, arguments.basis, arguments.page};

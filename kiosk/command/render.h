@@ -21,7 +21,8 @@ struct RenderArguments {
     int text_percent = 100;
     std::string language = "en";
     std::string theme = "paper";
-    std::string catalog; ///< empty: see catalog_place
+    std::string catalog;  ///< empty: see catalog_place
+    std::string settings; ///< empty: see settings_place
 };
 
 /// Draws and writes. "all" writes SCREEN.LANGUAGE.WIDTHxHEIGHT.PERCENT.png for every screen, language, size and text

@@ -51,7 +51,8 @@ bool is_place(ScreenId screen)
 
 } // namespace
 
-Session::Session(catalog::Store& store, std::span<const ui::Language> languages) : store_(&store), languages_(languages)
+Session::Session(catalog::Store& store, std::span<const ui::Language> languages, Settings settings)
+    : store_(&store), languages_(languages), settings_(std::move(settings))
 {
     refresh();
 }
@@ -80,6 +81,11 @@ void Session::read_again(ui::State& state)
 void Session::say_demo()
 {
     say(Notice::Tone::Quiet, TextId::notice_demo);
+}
+
+void Session::say_settings_broken()
+{
+    say(Notice::Tone::Refused, TextId::notice_settings);
 }
 
 void Session::say_catalog_broken()
@@ -342,11 +348,11 @@ void Session::refresh()
     state_.pair.reset();
     state_.label.reset();
     if (left && right) {
-        state_.comparison = core::compare(left->product.label, right->product.label, state_.basis);
+        state_.comparison = core::compare(left->product.label, right->product.label, state_.basis, settings_.choices);
         state_.pair = ui::pair_words(*state_.comparison, left->product, right->product, language());
     }
     if (const auto& held = state_.sides[ui::index_of(state_.label_side)])
-        state_.label = ui::label_words(held->product, language());
+        state_.label = ui::label_words(held->product, language(), settings_.choices);
     state_.aisles = aisle_words(aisles_, language());
     state_.can_take_back = before_.has_value();
     state_.other_language = languages_[(language_ + 1) % languages_.size()].text(TextId::language_name);

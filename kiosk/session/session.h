@@ -2,6 +2,7 @@
 #pragma once
 
 #include "catalog/store/store.h"
+#include "kiosk/desk/settings.h"
 #include "kiosk/input/scan.h"
 #include "kiosk/session/aisles.h"
 #include "kiosk/session/scanning.h"
@@ -21,7 +22,7 @@ namespace kiosk {
 class Session {
 public:
     /// `languages` must not be empty and, like `store`, must outlive the session.
-    Session(catalog::Store& store, std::span<const ui::Language> languages);
+    Session(catalog::Store& store, std::span<const ui::Language> languages, Settings settings = {});
 
     [[nodiscard]] const ui::State& state() const { return state_; }
     [[nodiscard]] const ui::Language& language() const { return languages_[language_]; }
@@ -43,6 +44,9 @@ public:
 
     /// Says once, visibly, that these are invented products.
     void say_demo();
+
+    /// Says that a line of the settings could not be taken.
+    void say_settings_broken();
 
     /// Says that the catalog broke under the station; everything that needs no catalog goes on.
     void say_catalog_broken();
@@ -80,6 +84,7 @@ private:
 
     catalog::Store* store_;
     std::span<const ui::Language> languages_;
+    Settings settings_;
     std::size_t language_ = 0;
     ui::State state_;
     std::optional<ui::State> before_; ///< what StartOver put away

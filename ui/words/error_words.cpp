@@ -64,9 +64,19 @@ std::string where(const core::Error& error, const Language& language)
     return text.empty() ? text : text + ": ";
 }
 
-} // namespace
+/// "station.conf, line 3, aims: ".
+std::string where_in_settings(const core::Error& error, const Language& language)
+{
+    std::string text = error.place.source;
+    if (error.place.row > 0)
+        text += ", " + language.fill(TextId::error_line, {{"n", std::to_string(error.place.row)}});
+    if (!error.place.column.empty())
+        text += ", " + error.place.column;
+    return text + ": ";
+}
 
-std::string sentence(const core::Error& error, const Language& language)
+/// What is wrong, with its full stop, without its place.
+std::string what(const core::Error& error, const Language& language)
 {
     const auto& place = error.place;
     std::string text = language.fill(text_for(error), {{"found", place.found},
@@ -76,7 +86,19 @@ std::string sentence(const core::Error& error, const Language& language)
                                                        {"detail", error.detail}});
     if (!text.ends_with('?') && !text.ends_with('.'))
         text += '.';
-    return where(error, language) + text;
+    return text;
+}
+
+} // namespace
+
+std::string sentence(const core::Error& error, const Language& language)
+{
+    return where(error, language) + what(error, language);
+}
+
+std::string settings_sentence(const core::Error& error, const Language& language)
+{
+    return where_in_settings(error, language) + what(error, language);
 }
 
 } // namespace ui

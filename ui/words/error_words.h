@@ -13,4 +13,7 @@ namespace ui {
 /// every language, as the names of the columns are.
 [[nodiscard]] std::string sentence(const core::Error& error, const Language& language);
 
+/// The same for a line of a file of settings: `station.conf, line 3, aims: found "clas", expected ...`.
+[[nodiscard]] std::string settings_sentence(const core::Error& error, const Language& language);
+
 } // namespace ui

@@ -22,7 +22,7 @@ namespace ui {
     X(notice_found) X(notice_already) X(notice_unknown) X(notice_unreadable) X(notice_store_code) \
     X(notice_coupon) X(notice_case) X(notice_book) X(notice_not_assigned) X(notice_kept) X(notice_let_go) \
     X(notice_both_kept) X(notice_which) X(notice_started_over) X(notice_taken_back) X(notice_reloaded) \
-    X(notice_demo) X(notice_catalog_broken) X(camera_ready) X(camera_none) X(camera_stalled) \
+    X(notice_demo) X(notice_settings) X(notice_catalog_broken) X(camera_ready) X(camera_none) X(camera_stalled) \
     /* Not found, which of two, choose by name */ \
     X(not_found_title) X(not_found_code) X(not_found_what_to_do) X(not_found_read_package) X(which_title) \
     X(which_lead) X(pick_aisle_title) X(pick_no_aisle) X(pick_empty) X(pick_count_one) X(pick_count_many) \
@@ -61,7 +61,7 @@ namespace ui {
     /* Gallery of widgets */ \
     X(gallery_title) X(gallery_sample) \
     /* Errors and the terminal */ \
-    X(error_row) X(error_column) X(error_found_expected) X(error_bad_row) X(error_found_nothing) \
+    X(error_row) X(error_line) X(error_column) X(error_found_expected) X(error_bad_row) X(error_found_nothing) \
     X(error_empty_cell) X(error_missing_column) X(error_unknown_column) X(error_unknown_column_near) \
     X(error_not_digits) X(error_wrong_length) X(error_wrong_check_digit) X(error_not_a_product_code) \
     X(error_bad_value) X(error_doubled) X(error_bad_row_bare) X(error_bad_encoding) X(error_too_large) \

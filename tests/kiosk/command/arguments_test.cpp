@@ -32,9 +32,9 @@ TEST_CASE("arguments: nothing at all opens the station in a window of 1280x800")
 
 TEST_CASE("arguments: of the station")
 {
-    const auto station = as<kiosk::StationArguments>({"--fullscreen", "--size", "800x1280", "--lang", "es",
-                                                      "--text-size", "150", "--theme", "night", "--camera", "off",
-                                                      "--trace", "t", "--catalog", "c.db", "--silent"});
+    const auto station = as<kiosk::StationArguments>(
+        {"--fullscreen", "--size", "800x1280", "--lang", "es", "--text-size", "150", "--theme", "night", "--camera",
+         "off", "--trace", "t", "--catalog", "c.db", "--silent", "--settings", "s.conf"});
     CHECK(station.fullscreen);
     CHECK(station.width == 800);
     CHECK(station.height == 1280);
@@ -43,6 +43,9 @@ TEST_CASE("arguments: of the station")
     CHECK(station.theme == "night");
     CHECK(station.camera == "off");
     CHECK(station.trace == "t");
+    CHECK(station.settings == "s.conf");
+    CHECK(as<kiosk::CompareArguments>({"compare", "1", "2", "--settings", "s"}).settings == "s");
+    CHECK(as<kiosk::RenderArguments>({"render", "pair", "--out", "o", "--settings", "s"}).settings == "s");
     CHECK(station.catalog == "c.db");
     CHECK(station.silent);
 }

@@ -170,7 +170,7 @@ struct Shop {
     {
         out.str("");
         err.str("");
-        return kiosk::compare({left, right, basis, json, path, language}, out, err);
+        return kiosk::compare({left, right, basis, json, path, language, {}}, out, err);
     }
 };
 

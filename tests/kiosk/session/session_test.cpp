@@ -3,6 +3,8 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
+
 namespace test {
 namespace {
 
@@ -248,6 +250,25 @@ TEST_CASE("session: what the camera says of itself")
     CHECK(said[1] != said[2]);
     station.session.camera_is(Camera::Off);
     CHECK(station.state().reader.empty());
+}
+
+TEST_CASE("session: what the leader chose holds for every comparison and every label")
+{
+    auto store = small_store();
+    kiosk::Settings settings;
+    settings.choices.aims = core::AimList::Label2016; // total fat has no aim there
+    settings.choices.first = {core::Nutrient::TotalFat};
+    kiosk::Session session(store, station_languages(), settings);
+    for (const auto& code : {shelf::oats, shelf::wheat})
+        session.take({code, core::Symbology::Unknown, kiosk::Scan::From::Scanner, {}});
+    REQUIRE(session.state().pair);
+    const auto& rows = session.state().pair->rows;
+    const auto fat = std::ranges::find(rows, core::Nutrient::TotalFat, &ui::RowWords::nutrient);
+    REQUIRE(fat != rows.end());
+    CHECK(fat->first);
+    CHECK(fat->aim == core::Aim::Neither);
+    session.say_settings_broken();
+    CHECK(session.state().notice.words.find("settings") != std::string::npos);
 }
 
 } // namespace test

@@ -1,0 +1,109 @@
+// Every setting of station.conf: its key, its default, what it takes and where that goes.
+#include "kiosk/desk/settings.h"
+
+#include <algorithm>
+#include <optional>
+#include <utility>
+
+namespace kiosk {
+namespace {
+
+using core::Goods;
+
+/// A word into one of several values.
+template<class Value, std::size_t N>
+bool pick(std::string_view word, const std::pair<std::string_view, Value> (&words)[N], Value& into)
+{
+    const auto* const found = std::ranges::find(words, word, &std::pair<std::string_view, Value>::first);
+    if (found == std::ranges::end(words))
+        return false;
+    into = found->second;
+    return true;
+}
+
+bool take_aims(std::string_view value, Settings& settings)
+{
+    static constexpr std::pair<std::string_view, core::AimList> words[] = {{"class", core::AimList::Class},
+                                                                           {"label_2016", core::AimList::Label2016},
+                                                                           {"label_older", core::AimList::LabelOlder}};
+    return pick(value, words, settings.choices.aims);
+}
+
+bool take_rounding(std::string_view value, Settings& settings)
+{
+    static constexpr std::pair<std::string_view, core::PriceRounding> words[] = {
+        {"tenth_cent", core::PriceRounding::TenthCent}, {"whole_cent", core::PriceRounding::WholeCent}};
+    return pick(value, words, settings.prices.rounding);
+}
+
+/// "total_carbohydrate, protein": keys of nutrients with commas between; nothing at all is an answer, too.
+bool take_first(std::string_view value, Settings& settings)
+{
+    std::vector<core::Nutrient> first;
+    while (!value.empty()) {
+        const auto comma = std::min(value.find(','), value.size());
+        auto key = value.substr(0, comma);
+        key.remove_prefix(std::min(key.find_first_not_of(" \t"), key.size()));
+        key = key.substr(0, key.find_last_not_of(" \t") + 1);
+        const auto nutrient = core::nutrient_by_key(key);
+        if (!nutrient || *nutrient == core::Nutrient::Calories || std::ranges::count(first, *nutrient) > 0)
+            return false;
+        first.push_back(*nutrient);
+        const bool more = comma < value.size();
+        value.remove_prefix(comma + (more ? 1 : 0));
+        if (more && value.empty()) // a comma with nothing behind it
+            return false;
+    }
+    if (first.size() > core::most_first)
+        return false;
+    settings.choices.first = std::move(first);
+    return true;
+}
+
+template<Goods goods, core::PriceUnit core::PriceChoices::*choice>
+bool take_unit(std::string_view value, Settings& settings)
+{
+    const auto unit = core::allowed_unit(goods, value);
+    if (unit)
+        settings.prices.*choice = *unit;
+    return unit.has_value();
+}
+
+/// "oz, lb, 100_g or kg".
+std::string units_of(Goods goods)
+{
+    std::vector<std::string_view> keys;
+    for (const auto& unit : core::allowed_units())
+        if (unit.goods == goods)
+            keys.push_back(unit.key);
+    std::string words;
+    for (std::size_t i = 0; i < keys.size(); ++i)
+        words.append(i == 0 ? "" : i + 1 == keys.size() ? " or " : ", ").append(keys[i]);
+    return words;
+}
+
+std::vector<SettingRow> rows()
+{
+    using P = core::PriceChoices;
+    return {
+        {"aims", "class", "class, label_2016 or label_older", take_aims},
+        {"first_nutrients", "",
+         "up to four nutrients with commas between, such as total_carbohydrate, protein; none twice, and not calories",
+         take_first},
+        {"unit_price_rounding", "tenth_cent", "tenth_cent or whole_cent", take_rounding},
+        {"unit_price_unit_weight", "oz", units_of(Goods::Weight), take_unit<Goods::Weight, &P::weight>},
+        {"unit_price_unit_volume", "fl_oz", units_of(Goods::LiquidVolume), take_unit<Goods::LiquidVolume, &P::liquid>},
+        {"unit_price_unit_dry", "dry_pt", units_of(Goods::DryMeasure), take_unit<Goods::DryMeasure, &P::dry>},
+        {"unit_price_unit_count", "each", units_of(Goods::Pieces), take_unit<Goods::Pieces, &P::count>},
+    };
+}
+
+} // namespace
+
+std::span<const SettingRow> settings_table()
+{
+    static const auto table = rows();
+    return table;
+}
+
+} // namespace kiosk
