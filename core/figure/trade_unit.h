@@ -1,5 +1,5 @@
-// Units in which goods are sold, with their exact sizes; a label's own rounded measures (a cup of 240 mL) are not
-// these. Sources: core/figure/trade_unit_table.cpp.
+// Units in which goods are sold, with their exact sizes: not a label's own rounded measures, such as a cup of 240 mL.
+// Sources: core/figure/trade_unit_table.cpp.
 #pragma once
 
 #include <cstdint>

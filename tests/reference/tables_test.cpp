@@ -18,10 +18,18 @@ TEST_CASE("reference: every table in the folder is known, has rows and says how 
         std::size_t rows;
     };
     const std::array tables{
-        Table{"contrast_examples.csv", 59}, Table{"conversions.csv", 45},
-        Table{"daily_values.csv", 171},     Table{"gtin.csv", 321},
-        Table{"label_examples.csv", 196},   Table{"racc.csv", 170},
-        Table{"rounding.csv", 139},         Table{"rounding_examples.csv", 342},
+        Table{"contrast_examples.csv", 59},
+        Table{"conversions.csv", 45},
+        Table{"energy_and_measures.csv", 107},
+        Table{"estimated_calories.csv", 193},
+        Table{"unit_price.csv", 67},
+        Table{"unit_price_rules.csv", 25},
+        Table{"daily_values.csv", 171},
+        Table{"gtin.csv", 321},
+        Table{"label_examples.csv", 196},
+        Table{"racc.csv", 170},
+        Table{"rounding.csv", 139},
+        Table{"rounding_examples.csv", 342},
     };
     std::set<std::string> known{"README.md"};
     for (const auto& table : tables) {
@@ -31,7 +39,7 @@ TEST_CASE("reference: every table in the folder is known, has rows and says how 
         for (const auto& row : rows) {
             CAPTURE(row.place());
             const auto& checked = row["checked"];
-            CHECK((checked == "verified" || checked == "memory" || checked.starts_with("computed ")));
+            CHECK((checked == "verified" || checked == "memory" || checked.starts_with("computed")));
         }
         known.insert(table.name);
     }
