@@ -30,6 +30,8 @@ TEST_CASE("reference: every table in the folder is known, has rows and says how 
         Table{"racc.csv", 170},
         Table{"rounding.csv", 139},
         Table{"rounding_examples.csv", 342},
+        Table{"claims.csv", 128},
+        Table{"program_rules.csv", 140},
     };
     std::set<std::string> known{"README.md"};
     for (const auto& table : tables) {
