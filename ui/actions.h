@@ -78,8 +78,32 @@ struct TurnPage {
     bool operator==(const TurnPage&) const = default;
 };
 
+/// Open the screen on which shelf prices are typed.
+struct OpenPrices {
+    bool operator==(const OpenPrices&) const = default;
+};
+/// Type the price of this side from now on.
+struct PickPriceSide {
+    Side side;
+    bool operator==(const PickPriceSide&) const = default;
+};
+/// One digit more of that price, from the right: 3, 9, 9 is $3.99.
+struct TypePriceDigit {
+    int digit; ///< 0 to 9
+    bool operator==(const TypePriceDigit&) const = default;
+};
+/// Take its last digit back.
+struct ErasePriceDigit {
+    bool operator==(const ErasePriceDigit&) const = default;
+};
+/// No price for that side.
+struct ClearPrice {
+    bool operator==(const ClearPrice&) const = default;
+};
+
 using Action = std::variant<GoBack, StartOver, TakeBack, NextLanguage, NextTextSize, ChooseBasis, ToggleKeep, OpenLabel,
-                            ShowPair, ChooseByName, OpenAisle, TakeProduct, TurnPage>;
+                            ShowPair, ChooseByName, OpenAisle, TakeProduct, TurnPage, OpenPrices, PickPriceSide,
+                            TypePriceDigit, ErasePriceDigit, ClearPrice>;
 using Actions = std::vector<Action>;
 
 } // namespace ui

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/compare/comparison.h"
+#include "core/figure/money.h"
 #include "core/product.h"
 #include "ui/actions.h"
 #include "ui/words/label_words.h"
@@ -15,7 +16,7 @@
 namespace ui {
 
 /// The screens.
-enum class ScreenId { Welcome, OneLabel, Pair, NotFound, WhichProduct, PickAisle, PickProduct, Gallery };
+enum class ScreenId { Welcome, OneLabel, Pair, NotFound, WhichProduct, PickAisle, PickProduct, Prices, Gallery };
 
 /// A product on one side.
 struct Held {
@@ -60,9 +61,12 @@ struct State {
     std::optional<PairWords> pair;   ///< both sides in words, once there are two
     std::optional<LabelWords> label; ///< the label that OneLabel shows
     Side label_side = Side::Left;
-    std::string code;              ///< what NotFound tells about
-    std::vector<PickEntry> picks;  ///< products to choose from (PickProduct, WhichProduct)
-    std::vector<PickAisle> aisles; ///< PickAisle
+    std::array<std::optional<core::Money>, 2> prices; ///< as typed from the shelf
+    Side price_side = Side::Left;                     ///< the price that is being typed
+    std::optional<Section> price_words;               ///< both prices in words, once one is typed
+    std::string code;                                 ///< what NotFound tells about
+    std::vector<PickEntry> picks;                     ///< products to choose from (PickProduct, WhichProduct)
+    std::vector<PickAisle> aisles;                    ///< PickAisle
     std::string pick_title;
     int page = 0; ///< of the screen shown; a screen shows its last page when this is too high
     int text_percent = 100;

@@ -69,6 +69,33 @@ void add_text_size(CLI::App& app, int& percent)
         ->capture_default_str();
 }
 
+/// "--left-price 3.99": kept as text by the parser, taken over by `into`.
+struct Prices {
+    std::string left;
+    std::string right;
+
+    void into(std::optional<core::Money>& left_price, std::optional<core::Money>& right_price) const
+    {
+        if (!left.empty())
+            left_price = core::parse_price(left).value();
+        if (!right.empty())
+            right_price = core::parse_price(right).value();
+    }
+};
+
+std::string fault_of_price(const std::string& text)
+{
+    const auto price = core::parse_price(text);
+    return price ? "" : "\"" + text + "\" is no price: expected " + price.error().place.expected;
+}
+
+void add_prices(CLI::App& app, Prices& prices)
+{
+    const auto check = CLI::Validator(fault_of_price, "DOLLARS");
+    app.add_option("--left-price", prices.left, "shelf price of the product on the left, such as 3.99")->check(check);
+    app.add_option("--right-price", prices.right, "shelf price of the product on the right")->check(check);
+}
+
 void add_theme(CLI::App& app, std::string& theme)
 {
     app.add_option("--theme", theme, "colours")->check(CLI::IsMember(themes))->capture_default_str();
@@ -104,12 +131,13 @@ void add_load(CLI::App& app, LoadArguments& load)
     app.footer("With any fault nothing is loaded, unless the good rows are asked for.\n" + std::string(foot));
 }
 
-void add_compare(CLI::App& app, CompareArguments& compare, const std::string& languages)
+void add_compare(CLI::App& app, CompareArguments& compare, Prices& prices, const std::string& languages)
 {
     app.add_option("LEFT", compare.left, "code of the product on the left, as printed under its bars")->required();
     app.add_option("RIGHT", compare.right, "code of the product on the right")->required();
     app.add_option("--per", compare.basis, "serving, package or same (100 g or 100 mL); all three when left out")
         ->transform(CLI::CheckedTransformer(bases).description("serving|package|same"));
+    add_prices(app, prices);
     app.add_flag("--json", compare.json, "for programs: the form is described in docs/json.md");
     app.add_option("--catalog", compare.catalog, catalog_help);
     app.add_option("--settings", compare.settings, settings_help);
@@ -124,14 +152,16 @@ void add_decode(CLI::App& app, DecodeArguments& decode)
                std::string(foot));
 }
 
-void add_render(CLI::App& app, RenderArguments& render, Size& size, const std::string& languages)
+void add_render(CLI::App& app, RenderArguments& render, Size& size, Prices& prices, const std::string& languages)
 {
-    app.add_option("SCREEN", render.screen,
-                   "welcome, one_label, pair, not_found, which_product, pick_aisle, pick_product, gallery, or all")
+    app.add_option(
+           "SCREEN", render.screen,
+           "welcome, one_label, pair, not_found, which_product, pick_aisle, pick_product, prices, gallery, or all")
         ->required();
     app.add_option("--out", render.out, "the PNG file to write; a folder for all")->required();
     app.add_option("--left", render.left, "code that is scanned first");
     app.add_option("--right", render.right, "code that is scanned second");
+    add_prices(app, prices);
     app.add_option("--basis", render.basis, "serving, package or same (100 g or 100 mL)")
         ->transform(CLI::CheckedTransformer(bases).description("serving|package|same"));
     app.add_option("--page", render.page, "page of the screen")->check(CLI::Range(1, 99))->capture_default_str();
@@ -199,6 +229,8 @@ Command read_arguments(std::vector<std::string> arguments, const std::string& la
     RenderArguments render;
     Size window;
     Size picture;
+    Prices compared;
+    Prices drawn;
     add_station(app, station, window, languages);
     app.footer("The commands work without a display; 'pairstand COMMAND --help' explains each.\n" + std::string(foot));
     auto* const load_command = app.add_subcommand("load", "put the products of sheets into a catalog");
@@ -206,9 +238,9 @@ Command read_arguments(std::vector<std::string> arguments, const std::string& la
     auto* const decode_command = app.add_subcommand("decode", "which product code is in a picture");
     auto* const render_command = app.add_subcommand("render", "draw a screen into a PNG file");
     add_load(*load_command, load);
-    add_compare(*compare_command, compare, languages);
+    add_compare(*compare_command, compare, compared, languages);
     add_decode(*decode_command, decode);
-    add_render(*render_command, render, picture, languages);
+    add_render(*render_command, render, picture, drawn, languages);
 
     std::ranges::reverse(arguments); // as CLI11 takes them
     try {
@@ -221,6 +253,8 @@ Command read_arguments(std::vector<std::string> arguments, const std::string& la
     }
     window.into(station.width, station.height);
     picture.into(render.width, render.height);
+    compared.into(compare.left_price, compare.right_price);
+    drawn.into(render.left_price, render.right_price);
     if (load_command->parsed())
         return load;
     if (compare_command->parsed())

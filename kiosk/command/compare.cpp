@@ -2,6 +2,7 @@
 
 #include "catalog/read/text.h"
 #include "core/compare/comparison.h"
+#include "core/rules/unit_price.h"
 #include "kiosk/command/columns.h"
 #include "kiosk/command/json_out.h"
 #include "kiosk/desk/settings_file.h"
@@ -12,6 +13,7 @@
 #include "ui/words/error_words.h"
 #include "ui/words/numbers.h"
 #include "ui/words/pair_words.h"
+#include "ui/words/price_words.h"
 
 #include <nlohmann/json.hpp>
 
@@ -147,8 +149,15 @@ void print_rows(const ui::PairWords& words, const ui::Language& language, std::o
     columns.print(out);
 }
 
+void print_section(const ui::Section& section, const std::string& margin, std::ostream& out)
+{
+    out << margin << section.heading << "\n";
+    for (const auto& sentence : section.sentences)
+        out << margin << "  " << sentence << "\n";
+}
+
 void print_text(const core::Product& left, const core::Product& right, const std::vector<core::Comparison>& all,
-                const ui::Language& language, std::ostream& out)
+                const std::optional<core::PricePair>& prices, const ui::Language& language, std::ostream& out)
 {
     bool first = true;
     for (const auto& comparison : all) {
@@ -162,11 +171,12 @@ void print_text(const core::Product& left, const core::Product& right, const std
         for (const auto& sentence : words.first)
             out << "  " << sentence << "\n";
         print_rows(words, language, out);
-        for (const auto& section : words.sections) {
-            out << "  " << section.heading << "\n";
-            for (const auto& sentence : section.sentences)
-                out << "    " << sentence << "\n";
-        }
+        for (const auto& section : words.sections)
+            print_section(section, "  ", out);
+    }
+    if (prices) {
+        out << "\n";
+        print_section(ui::price_section(*prices, language), "", out);
     }
     out << "\n" << language.text(ui::TextId::guide_line) << "\n" << language.text(ui::TextId::welcome_caution) << "\n";
 }
@@ -179,6 +189,15 @@ std::vector<core::Comparison> comparisons(const core::Label& left, const core::L
         if (!basis || *basis == one)
             all.push_back(core::compare(left, right, one, choices));
     return all;
+}
+
+/// Both prices, where one was given: they are of the whole package, whatever the basis.
+std::optional<core::PricePair> prices_of(const core::Product& left, const core::Product& right,
+                                         const CompareArguments& asked, const core::PriceChoices& choices)
+{
+    if (!asked.left_price && !asked.right_price)
+        return std::nullopt;
+    return core::price_pair(left.label, asked.left_price, right.label, asked.right_price, choices);
 }
 
 } // namespace
@@ -209,10 +228,11 @@ int compare(const CompareArguments& asked, std::ostream& out, std::ostream& err)
         return not_done;
     }
     const auto all = comparisons(left->label, right->label, asked.basis, settings.settings.choices);
+    const auto prices = prices_of(*left, *right, asked, settings.settings.prices);
     if (asked.json)
-        out << comparison_json(*left, *right, all).dump(2) << "\n";
+        out << comparison_json(*left, *right, all, prices).dump(2) << "\n";
     else
-        print_text(*left, *right, all, language, out);
+        print_text(*left, *right, all, prices, language, out);
     return done;
 }
 

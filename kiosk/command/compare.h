@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/compare/basis.h"
+#include "core/figure/money.h"
 
 #include <iosfwd>
 #include <optional>
@@ -18,6 +19,8 @@ struct CompareArguments {
     std::string catalog;  ///< a path; empty: as for every command (kiosk/files/catalog.h)
     std::string language; ///< "en", "es"; empty: English
     std::string settings; ///< a path; empty: as for every command (kiosk/desk/settings_file.h)
+    std::optional<core::Money> left_price = std::nullopt; ///< of the shelf; nothing: not asked for
+    std::optional<core::Money> right_price = std::nullopt;
     bool operator==(const CompareArguments&) const = default;
 };
 

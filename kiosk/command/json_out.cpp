@@ -232,7 +232,7 @@ Json product_json(const core::Product& product)
 } // namespace
 
 Json comparison_json(const core::Product& left, const core::Product& right,
-                     const std::vector<core::Comparison>& comparisons)
+                     const std::vector<core::Comparison>& comparisons, const std::optional<core::PricePair>& prices)
 {
     Json json{{"form", "pairstand comparison"}, {"version", json_version}};
     json["left"] = product_json(left);
@@ -247,6 +247,8 @@ Json comparison_json(const core::Product& left, const core::Product& right,
             basis["rows"].push_back(row_json(row));
         json["bases"].push_back(std::move(basis));
     }
+    if (prices)
+        json["prices"] = prices_json(*prices);
     return json;
 }
 

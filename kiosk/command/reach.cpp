@@ -106,6 +106,16 @@ Trouble to_pick_product(Session& session)
     return std::nullopt;
 }
 
+/// Types a price key by key, on whatever screen; nothing where there is none.
+void type_price(Session& session, ui::Side side, std::optional<core::Money> price)
+{
+    if (!price)
+        return;
+    session.apply({ui::PickPriceSide{side}});
+    for (const char digit : std::to_string(core::whole_cents(*price)))
+        session.apply({ui::TypePriceDigit{digit - '0'}});
+}
+
 Trouble go(Session& session, const catalog::Store& store, const Route& route)
 {
     switch (route.screen) {
@@ -124,6 +134,11 @@ Trouble go(Session& session, const catalog::Store& store, const Route& route)
         return std::nullopt;
     case ScreenId::PickProduct:
         return to_pick_product(session);
+    case ScreenId::Prices:
+        if (auto trouble = to_pair(session, store, route))
+            return trouble;
+        session.apply({ui::OpenPrices{}});
+        return std::nullopt;
     case ScreenId::Gallery:
         session.show(ScreenId::Gallery);
         return std::nullopt;
@@ -137,6 +152,8 @@ Trouble reach(Session& session, const catalog::Store& store, const Route& route)
 {
     if (auto trouble = go(session, store, route))
         return trouble;
+    type_price(session, ui::Side::Left, route.left_price);
+    type_price(session, ui::Side::Right, route.right_price);
     if (route.basis != core::Basis::Serving)
         session.apply({ui::ChooseBasis{route.basis}});
     if (route.page > 1)

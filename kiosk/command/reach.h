@@ -18,6 +18,8 @@ struct Route {
     std::string right;
     core::Basis basis = core::Basis::Serving;
     int page = 1;
+    std::optional<core::Money> left_price = std::nullopt; ///< typed from the shelf
+    std::optional<core::Money> right_price = std::nullopt;
 };
 
 /// Scans and touches until the session shows that screen. Returns why it cannot, as one sentence; nothing when it does.

@@ -68,7 +68,8 @@ std::optional<std::string> draw_one(Studio& studio, const RenderArguments& argum
     Session session(studio.catalog.store(), studio.languages, studio.settings);
     session.set_language(arguments.language);
     session.set_text_percent(arguments.text_percent);
-    const Route route{screen.id, arguments.left, arguments.right, arguments.basis, arguments.page};
+    const Route route{screen.id,      arguments.left,       arguments.right,      arguments.basis,
+                      arguments.page, arguments.left_price, arguments.right_price};
     if (auto trouble = reach(session, studio.catalog.store(), route))
         return trouble;
     const PictureLook look{*theme_named(arguments.theme), studio.fonts.files(), arguments.width, arguments.height};

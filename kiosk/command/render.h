@@ -2,8 +2,10 @@
 #pragma once
 
 #include "core/compare/basis.h"
+#include "core/figure/money.h"
 
 #include <iosfwd>
+#include <optional>
 #include <string>
 
 namespace kiosk {
@@ -21,7 +23,9 @@ struct RenderArguments {
     int text_percent = 100;
     std::string language = "en";
     std::string theme = "paper";
-    std::string catalog;  ///< empty: see catalog_place
+    std::string catalog;                                  ///< empty: see catalog_place
+    std::optional<core::Money> left_price = std::nullopt; ///< typed from the shelf
+    std::optional<core::Money> right_price = std::nullopt;
     std::string settings; ///< empty: see settings_place
 };
 

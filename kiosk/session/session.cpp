@@ -169,7 +169,8 @@ void Session::place(core::Product product)
         state_.sides[ui::index_of(*side)]->product = std::move(product);
     else {
         state_.sides[ui::index_of(*side)] = ui::Held{std::move(product), false, ++taken_};
-        before_.reset(); // what was put away is no longer the last thing that happened
+        state_.prices[ui::index_of(*side)].reset(); // it was that of another package
+        before_.reset();                            // what was put away is no longer the last thing that happened
     }
     state_.newest = side;
     say(Notice::Tone::Found, already ? TextId::notice_already : TextId::notice_found,
@@ -206,6 +207,7 @@ void Session::perform(const ui::StartOver&)
     if (state_.sides[0] || state_.sides[1])
         before_ = state_;
     state_.sides = {};
+    state_.prices = {};
     state_.basis = core::Basis::Serving;
     state_.screen = ScreenId::Welcome;
     state_.page = 0;
@@ -219,6 +221,7 @@ void Session::perform(const ui::TakeBack&)
     if (!before_)
         return;
     state_.sides = before_->sides;
+    state_.prices = before_->prices;
     state_.basis = before_->basis;
     state_.label_side = before_->label_side;
     before_.reset();
@@ -351,6 +354,7 @@ void Session::refresh()
         state_.comparison = core::compare(left->product.label, right->product.label, state_.basis, settings_.choices);
         state_.pair = ui::pair_words(*state_.comparison, left->product, right->product, language());
     }
+    refresh_prices();
     if (const auto& held = state_.sides[ui::index_of(state_.label_side)])
         state_.label = ui::label_words(held->product, language(), settings_.choices);
     state_.aisles = aisle_words(aisles_, language());

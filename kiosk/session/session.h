@@ -70,6 +70,11 @@ private:
     void perform(const ui::OpenAisle&);
     void perform(const ui::TakeProduct&);
     void perform(const ui::TurnPage&);
+    void perform(const ui::OpenPrices&);
+    void perform(const ui::PickPriceSide&);
+    void perform(const ui::TypePriceDigit&);
+    void perform(const ui::ErasePriceDigit&);
+    void perform(const ui::ClearPrice&);
 
     void place(core::Product product);
     void go(ui::ScreenId screen);
@@ -81,6 +86,7 @@ private:
     void not_found(const std::string& code, std::string words);
     void offer(const std::vector<core::Product>& products);
     void refresh();
+    void refresh_prices();
 
     catalog::Store* store_;
     std::span<const ui::Language> languages_;

@@ -3,6 +3,7 @@
 #include "catalog/read/sheet.h"
 #include "core/compare/comparison.h"
 #include "tests/support/headless.h"
+#include "ui/words/price_words.h"
 
 #include <algorithm>
 #include <array>
@@ -104,6 +105,19 @@ void add_pairs(std::vector<NamedState>& states, const ui::Language& language)
         }
 }
 
+void add_prices(std::vector<NamedState>& states, const ui::Language& language)
+{
+    for (const auto& pair : pairs) {
+        auto state =
+            prices_state(demo_product(pair[0]), core::dearest, demo_product(pair[1]), core::cents(1), language);
+        states.push_back({"prices " + std::string(pair[0]) + " " + pair[1], state});
+        state.screen = ScreenId::Pair;
+        states.push_back({"pair with prices " + std::string(pair[0]) + " " + pair[1], state});
+    }
+    states.push_back(
+        {"no prices", prices_state(demo_product(pairs[0][0]), {}, demo_product(pairs[0][1]), {}, language)});
+}
+
 } // namespace
 
 const std::vector<core::Product>& demo_products()
@@ -158,6 +172,21 @@ ui::State pair_state(const core::Product& left, const core::Product& right, Basi
     return state;
 }
 
+ui::State prices_state(const core::Product& left, std::optional<core::Money> left_price, const core::Product& right,
+                       std::optional<core::Money> right_price, const ui::Language& language)
+{
+    auto state = pair_state(left, right, Basis::Serving, language);
+    state.screen = ScreenId::Prices;
+    state.prices = {left_price, right_price};
+    state.notice.words.clear();
+    if (left_price || right_price) {
+        state.price_words =
+            ui::price_section(core::price_pair(left.label, left_price, right.label, right_price, {}), language);
+        state.pair->sections.push_back(*state.price_words);
+    }
+    return state;
+}
+
 ui::State aisles_state(const ui::Language& language)
 {
     auto state = state_of(ScreenId::PickAisle, language);
@@ -187,6 +216,7 @@ std::vector<NamedState> hard_states(const ui::Language& language)
     add_lists(states, language);
     add_labels(states, language);
     add_pairs(states, language);
+    add_prices(states, language);
     return states;
 }
 

@@ -5,6 +5,7 @@
 #include "ui/state.h"
 #include "ui/words/language.h"
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -26,6 +27,11 @@ namespace test {
 /// Two labels side by side.
 [[nodiscard]] ui::State pair_state(const core::Product& left, const core::Product& right, core::Basis basis,
                                    const ui::Language& language);
+
+/// The screen on which their shelf prices are typed, with these typed.
+[[nodiscard]] ui::State prices_state(const core::Product& left, std::optional<core::Money> left_price,
+                                     const core::Product& right, std::optional<core::Money> right_price,
+                                     const ui::Language& language);
 
 /// The aisles of the demo catalog.
 [[nodiscard]] ui::State aisles_state(const ui::Language& language);

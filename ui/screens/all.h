@@ -21,6 +21,8 @@ void which_product_screen(const Ui& ui, const State& state, Actions& asked);
 void pick_aisle_screen(const Ui& ui, const State& state, Actions& asked);
 /// The products of one aisle.
 void pick_product_screen(const Ui& ui, const State& state, Actions& asked);
+/// The shelf prices of a pair: two fields and the keys to type them.
+void prices_screen(const Ui& ui, const State& state, Actions& asked);
 /// Every widget in every state: living documentation, not part of a shopper's way.
 void gallery_screen(const Ui& ui, const State& state, Actions& asked);
 

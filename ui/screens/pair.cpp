@@ -187,6 +187,19 @@ void add_sections(const Ui& ui, const PairWords& pair, float width, std::vector<
     }
 }
 
+/// Behind all: the way to type prices, below what they say.
+Block prices_button(const Ui& ui, float width, Actions& asked)
+{
+    const auto& words = ui.language.text(TextId::button_prices);
+    const float wide = std::min(width, button_width(ui, words, Style::Note));
+    return {button_height(ui, words, Style::Note, wide),
+            [&ui, &asked, wide](Area area) {
+                if (button(ui, TextId::button_prices, area.cut_left(wide)))
+                    asked.push_back(OpenPrices{});
+            },
+            false, 1.5F * ui.look.sizes.unit};
+}
+
 std::vector<Block> blocks_of(const Ui& ui, const State& state, const Above& above, const Area& body, Actions& asked)
 {
     const PairWords& pair = *state.pair;
@@ -212,6 +225,7 @@ std::vector<Block> blocks_of(const Ui& ui, const State& state, const Above& abov
     for (std::size_t i = taken; i < rows.size(); ++i)
         blocks.push_back(std::move(rows[i]));
     add_sections(ui, pair, width, blocks);
+    blocks.push_back(prices_button(ui, width, asked));
     if (!above.full) {
         blocks.push_back(facts_block(ui, state, width, HeadFacts::Rest));
         blocks.back().with_next = true;

@@ -13,6 +13,7 @@ constexpr ScreenInfo list[] = {
     {ScreenId::WhichProduct, "which_product", which_product_screen},
     {ScreenId::PickAisle, "pick_aisle", pick_aisle_screen},
     {ScreenId::PickProduct, "pick_product", pick_product_screen},
+    {ScreenId::Prices, "prices", prices_screen},
     {ScreenId::Gallery, "gallery", gallery_screen},
 };
 

@@ -58,6 +58,20 @@ namespace ui {
     X(n_vitamin_k) X(n_thiamin) X(n_riboflavin) X(n_niacin) X(n_vitamin_b6) X(n_folate) X(n_vitamin_b12) \
     X(n_biotin) X(n_pantothenic_acid) X(n_phosphorus) X(n_iodine) X(n_magnesium) X(n_zinc) X(n_selenium) \
     X(n_copper) X(n_manganese) X(n_chromium) X(n_molybdenum) X(n_chloride) X(n_choline) X(n_fluoride) \
+    /* Shelf prices */ \
+    X(prices_heading) X(prices_title) X(prices_lead) X(button_prices) X(button_prices_done) X(keypad_clear) \
+    X(keypad_erase) X(price_side_unit) X(price_side_unit_serving) X(price_side_serving) X(price_side_alone) \
+    X(price_serving) X(price_serving_about) X(price_cents) X(price_cent_one) X(price_below_cents) \
+    X(price_below_cent) X(price_packages) X(price_pieces) X(price_piece_one) X(price_dozens) X(price_dozen_one) \
+    X(price_left_less) X(price_right_less) X(price_left_little_less) X(price_right_little_less) X(price_same) \
+    X(price_missing) X(price_no_net_quantity) X(price_net_quantity_unclear) X(price_unlike) X(unit_gram) \
+    X(unit_kilogram) X(unit_ounce) X(unit_pound) X(unit_millilitre) X(unit_litre) X(unit_fluid_ounce) X(unit_pint) \
+    X(unit_quart) X(unit_gallon) X(unit_dry_pint) X(unit_dry_quart) X(unit_piece) X(unit_dozen) \
+    X(unit_square_centimetre) X(unit_square_decimetre) X(unit_square_metre) X(unit_square_inch) X(unit_square_foot) \
+    X(unit_square_yard) \
+    /* Beside a figure */ \
+    X(teaspoons_many) X(teaspoons_one) X(teaspoons_less) X(day_heading) X(day_from_to) X(day_months) X(day_ages) \
+    X(day_ages_older) X(day_line_adults) X(day_line_children) X(day_activity) X(day_caution) X(day_source) \
     /* Gallery of widgets */ \
     X(gallery_title) X(gallery_sample) \
     /* Errors and the terminal */ \

@@ -133,8 +133,10 @@ core::Label rich_label()
 
 core::Label plain_label()
 {
-    return make_label("28 g", "2",
-                      {{N::Calories, "150"}, {N::TotalFat, "3"}, {N::SaturatedFat, "1"}, {N::Sodium, "60"}});
+    auto label =
+        make_label("28 g", "2", {{N::Calories, "150"}, {N::TotalFat, "3"}, {N::SaturatedFat, "1"}, {N::Sodium, "60"}});
+    label.net_quantity = core::parse_net_quantity("2 - 1 OZ BAGS");
+    return label;
 }
 
 core::Label without_size()
@@ -151,6 +153,8 @@ struct Shop {
     core::Product bulk = make_product("952000000003", "Loose chips", without_size());
     std::string language = "en";
     bool json = true;
+    std::optional<core::Money> left_price;
+    std::optional<core::Money> right_price;
     std::ostringstream out;
     std::ostringstream err;
 
@@ -170,7 +174,7 @@ struct Shop {
     {
         out.str("");
         err.str("");
-        return kiosk::compare({left, right, basis, json, path, language, {}}, out, err);
+        return kiosk::compare({left, right, basis, json, path, language, {}, left_price, right_price}, out, err);
     }
 };
 
@@ -183,6 +187,12 @@ TEST_CASE("json: real output has the fields that the page documents, and no othe
     for (const auto* right : {&shop.plain, &shop.bulk}) {
         REQUIRE(shop.compare(shop.rich.gtin.digits(), right->gtin.digits()) == 0);
         met.look(Json::parse(shop.out.str()), "");
+        shop.left_price = core::cents(399);
+        shop.right_price = right == &shop.plain ? shop.left_price : std::nullopt;
+        REQUIRE(shop.compare(shop.rich.gtin.digits(), right->gtin.digits()) == 0);
+        met.look(Json::parse(shop.out.str()), "");
+        shop.left_price.reset();
+        shop.right_price.reset();
     }
     const auto fields = documented_fields();
     for (const auto& [path, types] : met.types) {
@@ -223,6 +233,7 @@ TEST_CASE("json: every name is documented, and every documented one is used")
     collect("aim", core::Aim::Neither);
     collect("audience", core::Audience::Infant);
     collect("second column", core::SecondColumn::Kind::PerContainer);
+    collect("price why", core::PriceWhy::UnlikeGoods);
     CHECK(names == documented_names());
 }
 
