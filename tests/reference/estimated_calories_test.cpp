@@ -2,6 +2,7 @@
 #include "core/rules/day.h"
 #include "tests/reference/table_run.h"
 #include "tests/support/reference_table.h"
+#include "tests/support/temp_folder.h"
 
 #include <doctest/doctest.h>
 
@@ -56,6 +57,25 @@ TEST_CASE("estimated_calories.csv: every estimate of an age")
         figures += need.in_months ? 1 : 3;
     CHECK(figures == held); // none that is not in the table
     run.done(rows.size());
+}
+
+TEST_CASE("estimated calories: the table of docs/label-math.md is the one that the station shows")
+{
+    const auto page = bytes_of(PAIRSTAND_SOURCE "/docs/label-math.md");
+    const auto number = [](int calories) {
+        const auto text = std::to_string(calories);
+        return text.size() < 4 ? text : text.substr(0, 1) + "," + text.substr(1);
+    };
+    for (const auto& group : core::day_groups()) {
+        const auto end = group.to == core::no_end ? std::string(" and older") : " to " + std::to_string(group.to);
+        std::string row = "\n| " + std::to_string(group.from) + end + (group.in_months ? " months" : "") + " |";
+        for (const auto sex : {core::Sex::Female, core::Sex::Male}) {
+            const auto at = static_cast<std::size_t>(sex);
+            row += " " + number(group.low[at]) + " to " + number(group.high[at]) + " |";
+        }
+        CAPTURE(row);
+        CHECK(page.find(row + "\n") != std::string::npos);
+    }
 }
 
 } // namespace test
