@@ -1,6 +1,6 @@
 // The major allergens that an ingredient list and a Contains statement name, as far as the demo catalog's words go.
-// Sources: FD&C Act 201(qq) and 403(w), 21 U.S.C. 321(qq) and 343(w); FASTER Act of 2021 (sesame). Only for tests: the
-// station never reads allergens out of a text.
+// Sources: FD&C Act 201(qq) and 403(w), 21 U.S.C. 321(qq) and 343(w); FASTER Act of 2021 (sesame). Only for tests: an
+// own reading beside that of core/label/allergens, with which it shares no words.
 #pragma once
 
 #include <set>
