@@ -4,6 +4,7 @@
 #include "core/code/gtin.h"
 #include "core/label/label.h"
 #include "core/origin.h"
+#include "core/rules/reference_amounts.h"
 
 #include <string>
 
@@ -18,6 +19,8 @@ struct Product {
     std::string note;  ///< the leader's remark; may be empty
     Label label;
     Origin origin;
+    /// Which row of the reference amounts the leader says that it is; no label tells. nullptr: nobody said.
+    const ReferenceAmount* reference_food = nullptr;
     bool operator==(const Product&) const = default;
 };
 

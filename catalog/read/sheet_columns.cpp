@@ -1,5 +1,7 @@
 #include "catalog/read/sheet_columns.h"
 
+#include "core/rules/reference_amounts.h"
+
 #include <algorithm>
 #include <map>
 
@@ -152,6 +154,14 @@ std::string nearest_nutrient(std::string_view key)
     Nearest nearest(key);
     for (const auto& nutrient : core::nutrients())
         nearest.offer(nutrient.key);
+    return nearest.best();
+}
+
+std::string nearest_reference_food(std::string_view key)
+{
+    Nearest nearest(key);
+    for (const auto& food : core::reference_amounts())
+        nearest.offer(food.key);
     return nearest.best();
 }
 

@@ -30,6 +30,7 @@ enum class Field {
     SecondColumn,
     Ingredients,
     Contains,
+    ReferenceFood,
     Amount,  ///< of a nutrient
     Percent, ///< of a nutrient
 };
@@ -71,6 +72,9 @@ struct SheetColumn {
 
 /// The nutrient's key that was probably meant; empty when none is near.
 [[nodiscard]] std::string nearest_nutrient(std::string_view key);
+
+/// The key of a reference food that was probably meant; empty when none is near.
+[[nodiscard]] std::string nearest_reference_food(std::string_view key);
 
 /// A to Z written small; all other letters stay.
 [[nodiscard]] std::string in_small_letters(std::string_view text);

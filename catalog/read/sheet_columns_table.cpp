@@ -24,6 +24,8 @@ constexpr SheetColumnRow rows[] = {
     {Field::SecondColumn, "second_column", false, 40, "as_prepared or per_container", "as_prepared"},
     {Field::Ingredients, "ingredients", false, 10'000, "the ingredients as printed", "Whole grain oats, honey, salt"},
     {Field::Contains, "contains", false, 1000, "the Contains statement, or none where the label prints none", "Oats"},
+    {Field::ReferenceFood, "reference_food", false, 60,
+     "a key of the list of reference foods, such as cereal_20_to_43_g_per_cup", "cereal_20_to_43_g_per_cup"},
 };
 
 } // namespace

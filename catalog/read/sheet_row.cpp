@@ -46,7 +46,8 @@ public:
                                          std::move(aisle_),
                                          std::move(note_),
                                          std::move(label_),
-                                         core::Origin{sheet_.file_name, row_.number, *entered_on_}};
+                                         core::Origin{sheet_.file_name, row_.number, *entered_on_},
+                                         reference_food_};
         return read;
     }
 
@@ -143,6 +144,8 @@ private:
             return keep_text(cell, label_.ingredients);
         case Field::Contains:
             return keep_text(in_small_letters(cell) == "none" ? "" : cell, label_.contains);
+        case Field::ReferenceFood:
+            return take_reference_food(column, cell);
         case Field::Amount:
         case Field::Percent:
             return take_figure(column, cell);
@@ -164,6 +167,15 @@ private:
             const auto nearest = nearest_nutrient(key);
             fault(Error::Kind::BadValue, column, key, nearest.empty() ? column.expected : nearest);
         }
+    }
+
+    void take_reference_food(const SheetColumn& column, const std::string& cell)
+    {
+        reference_food_ = core::reference_amount(in_small_letters(cell));
+        if (reference_food_)
+            return;
+        const auto nearest = nearest_reference_food(cell);
+        fault(Error::Kind::BadValue, column, cell, nearest.empty() ? column.expected : nearest);
     }
 
     void take_figure(const SheetColumn& column, const std::string& cell)
@@ -252,6 +264,7 @@ private:
     std::string second_cell_; ///< of second_column; empty: nothing stands in it
     std::string name_, brand_, aisle_, note_;
     core::Label label_;
+    const core::ReferenceAmount* reference_food_ = nullptr;
     core::Column second_;
     std::optional<core::SecondColumn::Kind> second_kind_;
     bool serving_said_ = false;

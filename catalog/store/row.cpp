@@ -1,5 +1,7 @@
 #include "catalog/store/row.h"
 
+#include "catalog/store/schema.h"
+
 #include <SQLiteCpp/Column.h>
 #include <SQLiteCpp/Statement.h>
 
@@ -36,7 +38,15 @@ constexpr std::array columns = {
     "source",
     "source_row",
     "entered_on",
+    "reference_food",
 };
+
+/// The columns that a later version of the tables brought, with that version.
+struct LaterColumn {
+    std::string_view name;
+    int since;
+};
+constexpr LaterColumn later_columns[] = {{"reference_food", 2}};
 
 [[noreturn]] void broken(std::string_view what, std::string_view found)
 {
@@ -230,12 +240,31 @@ void bind_label(SQLite::Statement& put, const core::Label& label)
     }
 }
 
-std::string column_names()
+bool has_column(int version, std::string_view name)
+{
+    for (const auto& later : later_columns)
+        if (later.name == name)
+            return version >= later.since;
+    return true;
+}
+
+std::string column_names(int version)
 {
     std::string names;
     for (const auto* name : columns)
-        names.append(names.empty() ? "" : ", ").append(name);
+        names.append(names.empty() ? "" : ", ").append(has_column(version, name) ? name : "NULL");
     return names;
+}
+
+const core::ReferenceAmount* reference_food_in(SQLite::Statement& found, int at)
+{
+    const auto key = text_in(found, at);
+    if (!key)
+        return nullptr;
+    const auto* food = core::reference_amount(*key);
+    if (!food)
+        broken("known reference food", *key);
+    return food;
 }
 
 } // namespace
@@ -245,12 +274,12 @@ std::string put_sql()
     std::string places = "?";
     for (std::size_t i = 1; i < columns.size(); ++i)
         places += ", ?";
-    return "INSERT OR REPLACE INTO product (" + column_names() + ") VALUES (" + places + ")";
+    return "INSERT OR REPLACE INTO product (" + column_names(newest_version) + ") VALUES (" + places + ")";
 }
 
-std::string find_sql()
+std::string find_sql(int version)
 {
-    return "SELECT " + column_names() + " FROM product WHERE gtin = ?";
+    return "SELECT " + column_names(version) + " FROM product WHERE gtin = ?";
 }
 
 void bind(SQLite::Statement& put, const core::Product& product)
@@ -265,6 +294,8 @@ void bind(SQLite::Statement& put, const core::Product& product)
     put.bind(23, product.origin.source);
     put.bind(24, static_cast<std::int64_t>(product.origin.row));
     put.bind(25, product.origin.entered_on.text());
+    if (product.reference_food)
+        put.bind(26, std::string(product.reference_food->key));
 }
 
 core::Product product_in(SQLite::Statement& found)
@@ -282,6 +313,7 @@ core::Product product_in(SQLite::Statement& found)
         .label = label_in(found),
         .origin = {found.getColumn(22).getString(), static_cast<std::size_t>(found.getColumn(23).getInt64()),
                    *entered_on},
+        .reference_food = reference_food_in(found, 25),
     };
 }
 

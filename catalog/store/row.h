@@ -16,8 +16,9 @@ namespace catalog {
 /// "INSERT OR REPLACE ..." with a place for every column.
 [[nodiscard]] std::string put_sql();
 
-/// "SELECT ... WHERE gtin = ?" with every column in the order that product_in reads.
-[[nodiscard]] std::string find_sql();
+/// "SELECT ... WHERE gtin = ?" with every column in the order that product_in reads; what a catalog of an older
+/// `version` (schema.h) does not have is NULL.
+[[nodiscard]] std::string find_sql(int version);
 
 /// Binds every column of put_sql.
 void bind(SQLite::Statement& put, const core::Product& product);

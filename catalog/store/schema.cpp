@@ -12,7 +12,7 @@ namespace catalog {
 namespace {
 
 constexpr int application = 0x50725374; // "PrSt" in the file's header says that the file is ours
-constexpr int version = 1;              // raised with every change of the tables
+constexpr int oldest_version = 1;
 
 // Amounts are whole billionths. What is empty in a label is NULL here, never 0. How a column of figures is written
 // stands in row.cpp.
@@ -42,7 +42,8 @@ CREATE TABLE product (
     net_unit TEXT,
     source TEXT NOT NULL,
     source_row INTEGER NOT NULL,
-    entered_on TEXT NOT NULL
+    entered_on TEXT NOT NULL,
+    reference_food TEXT
 ) STRICT;
 CREATE INDEX product_in_order ON product (aisle COLLATE NOCASE, name COLLATE NOCASE, gtin);
 )";
@@ -76,7 +77,23 @@ void make_tables(SQLite::Database& database)
     SQLite::Transaction all(database, SQLite::TransactionBehavior::IMMEDIATE);
     database.exec(tables);
     database.exec("PRAGMA application_id = " + std::to_string(application));
-    database.exec("PRAGMA user_version = " + std::to_string(version));
+    database.exec("PRAGMA user_version = " + std::to_string(newest_version));
+    all.commit();
+}
+
+int version_of(SQLite::Database& database)
+{
+    return pragma(database, "user_version");
+}
+
+void bring_up(SQLite::Database& database)
+{
+    if (version_of(database) == newest_version)
+        return;
+    SQLite::Transaction all(database, SQLite::TransactionBehavior::IMMEDIATE);
+    if (version_of(database) < 2) // asked again: another writer may have been faster
+        database.exec("ALTER TABLE product ADD COLUMN reference_food TEXT");
+    database.exec("PRAGMA user_version = " + std::to_string(newest_version));
     all.commit();
 }
 
@@ -85,9 +102,10 @@ core::Result<void> check_tables(SQLite::Database& database, const std::filesyste
     try {
         if (pragma(database, "application_id") != application)
             return no_catalog(path);
-        if (pragma(database, "user_version") > version)
+        const int version = version_of(database);
+        if (version > newest_version)
             return refuse(Kind::NewerCatalog, path, "it was made by a newer version of Pairstand");
-        if (pragma(database, "user_version") != version)
+        if (version < oldest_version)
             return no_catalog(path);
         if (database.execAndGet("PRAGMA integrity_check(1)").getString() != "ok")
             return torn(path);

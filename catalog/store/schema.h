@@ -12,8 +12,19 @@ class Exception;
 
 namespace catalog {
 
+/// The version of the tables that this program writes. Older ones are read as they are, and brought up by whoever may
+/// write there: 1 the first; 2 brought product.reference_food.
+inline constexpr int newest_version = 2;
+
 /// Makes the tables in an empty database, all or none.
 void make_tables(SQLite::Database& database);
+
+/// The version of a catalog's tables.
+[[nodiscard]] int version_of(SQLite::Database& database);
+
+/// Brings the tables of an older version up to the newest, all or none; every product stays. A newest one is left
+/// alone.
+void bring_up(SQLite::Database& database);
 
 /// Whether this is a catalog that this program can read, with nothing missing or torn: reads all of it once.
 /// Errors: NoCatalog, NewerCatalog, TornCatalog, CannotRead, with `path` as their source.

@@ -110,7 +110,7 @@ struct Store::Inside {
 
     void prepare()
     {
-        find.emplace(database, find_sql());
+        find.emplace(database, find_sql(version_of(database)));
         holds.emplace(database, "SELECT 1 FROM product WHERE gtin = ?");
         count.emplace(database, "SELECT count(*) FROM product");
         page.emplace(database, "SELECT gtin, name, brand, aisle FROM product "
@@ -161,6 +161,8 @@ core::Result<Store> Store::open(const fs::path& path, Mode mode)
         }
         if (const auto checked = check_tables(inside->database, path); !checked)
             return tl::make_unexpected(checked.error());
+        if (mode == Mode::Write)
+            bring_up(inside->database);
         inside->prepare();
         if (lock)
             inside->lock.emplace(std::move(*lock));
@@ -176,6 +178,7 @@ Store::Store(const std::string& path) : inside_(std::make_unique<Inside>(path, f
         make_tables(inside_->database);
     if (const auto checked = check_tables(inside_->database, path); !checked)
         throw std::runtime_error(path + ": " + checked.error().detail);
+    bring_up(inside_->database);
     inside_->identity = identity_of(path);
     inside_->prepare();
 }

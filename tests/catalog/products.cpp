@@ -50,6 +50,7 @@ core::Product full_product()
     using N = core::Nutrient;
     auto full = product(4711, "Crème d\u2019avoine \u201Cdouce\u201D");
     full.note = "New recipe; see the shelf";
+    full.reference_food = core::reference_amount("milk");
     auto& label = full.label;
     label.panel = core::Panel::Older;
     label.audience = core::Audience::Ages1To3;

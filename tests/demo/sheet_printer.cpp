@@ -1,6 +1,8 @@
+#include "core/rules/reference_amounts.h"
 #include "tests/demo/label_printer.h"
 
 #include <functional>
+#include <stdexcept>
 
 // The sheet's form: RFC 4180, with "\n" at the line ends.
 namespace test::demo {
@@ -54,6 +56,15 @@ std::string not_significant_text(const core::Label& label)
     for (const auto nutrient : label.per_serving.not_significant)
         text.append(text.empty() ? "" : ";").append(core::info(nutrient).key);
     return text;
+}
+
+/// The key of the category that the food says it is in.
+std::string reference_key(const TrueFood& food)
+{
+    for (const auto& row : core::reference_amounts())
+        if (row.category == food.reference_category)
+            return std::string(row.key);
+    throw std::runtime_error(food.name + ": no such reference category: " + food.reference_category);
 }
 
 /// The first column of a label, or its second one; nothing where it has none.
@@ -113,6 +124,7 @@ std::vector<SheetColumn> columns_for(const std::vector<Entry>& entries)
     add_figures(columns, entries, true);
     columns.push_back({"ingredients", [](const Entry& e) { return e.label.ingredients.value_or(""); }});
     columns.push_back({"contains", [](const Entry& e) { return e.food.contains; }});
+    columns.push_back({"reference_food", [](const Entry& e) { return reference_key(e.food); }});
     return columns;
 }
 

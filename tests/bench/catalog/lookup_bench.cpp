@@ -1,5 +1,6 @@
 // How long a product takes to find by its number, against what SQLite itself needs to find and hand over the same row.
 #include "catalog/store/row.h"
+#include "catalog/store/schema.h"
 #include "catalog/store/store.h"
 #include "tests/bench/timing.h"
 #include "tests/catalog/products.h"
@@ -31,7 +32,8 @@ public:
     explicit Raw(const std::string& path)
     {
         if (sqlite3_open_v2(path.c_str(), &database_, SQLITE_OPEN_READONLY, nullptr) != SQLITE_OK ||
-            sqlite3_prepare_v2(database_, catalog::find_sql().c_str(), -1, &find_, nullptr) != SQLITE_OK)
+            sqlite3_prepare_v2(database_, catalog::find_sql(catalog::newest_version).c_str(), -1, &find_, nullptr) !=
+                SQLITE_OK)
             throw std::runtime_error("no raw query");
     }
     Raw(const Raw&) = delete;

@@ -46,6 +46,8 @@ TEST_CASE("sheet: a wrong cell is told by row, column, value and what was expect
         {"sodium_percent_dv", "8%%", Kind::BadValue, "whole percent"},
         {"sodium_percent_dv", "99999", Kind::BadValue, "whole percent"},
         {"not_significant", "trans_fatt", Kind::BadValue, "trans_fat"},
+        {"reference_food", "cereal 20 to 43", Kind::BadValue, "cereal_20_to_43_g_per_cup"},
+        {"reference_food", "something else altogether", Kind::BadValue, "a key of the list of reference foods"},
         {"second_column", "both", Kind::BadValue, "as_prepared or per_container"},
         {"second_column", "as_prepared", Kind::BadValue, "second_calories"},
     };

@@ -1,10 +1,12 @@
 // docs/sheet.md explains every column that there is, and none that there is not; its example loads.
 #include "catalog/read/sheet.h"
 #include "catalog/read/sheet_columns.h"
+#include "core/rules/reference_amounts.h"
 #include "tests/support/temp_folder.h"
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <set>
 
 namespace {
@@ -89,6 +91,19 @@ TEST_CASE("sheet guide: the limits on the page hold")
     CHECK(catalog::most_rows == 200'000);
     CHECK(text.find("At most 1,000 faults") != std::string::npos);
     CHECK(catalog::Faults::most_kept == 1000);
+}
+
+TEST_CASE("sheet guide: the page lists every reference food with its amount, and no other")
+{
+    const auto table = between(guide(), "\n| key | food |", "\n## What the load says");
+    CHECK(std::count(table.begin(), table.end(), '\n') == std::ptrdiff_t{2} + std::ssize(core::reference_amounts()));
+    for (const auto& food : core::reference_amounts()) {
+        CAPTURE(std::string(food.key));
+        const auto line = between(table, "\n| `" + std::string(food.key) + "` | ", "\n");
+        CHECK(line.starts_with(std::string(food.category) + " | "));
+        const auto amount = core::amount_of(food);
+        CHECK(line.find(amount ? core::measure_text(*amount) : "in words: ") != std::string::npos);
+    }
 }
 
 TEST_CASE("sheet guide: the example loads as it stands")

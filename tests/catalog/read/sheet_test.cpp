@@ -68,7 +68,9 @@ TEST_CASE("sheet: every column reaches its place")
                                       .with("second_calories", "280")
                                       .with("second_sodium_percent_dv", "4")
                                       .with("ingredients", "Oats,\nsalt")
-                                      .with("contains", "Oats"));
+                                      .with("contains", "Oats")
+                                      .with("reference_food", "Cereal_43_g_or_more_per_cup"));
+    CHECK(product.reference_food == core::reference_amount("cereal_43_g_or_more_per_cup"));
     CHECK(product.brand == "Millbrook");
     CHECK(product.aisle == "Cereal");
     CHECK(product.note == "new");

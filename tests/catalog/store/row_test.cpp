@@ -36,6 +36,8 @@ TEST_CASE("row: every odd form of a product comes back as it was put")
         {"contains: the label prints none", [](core::Product& p) { p.label.contains = ""; }},
         {"contains: not recorded", [](core::Product& p) { p.label.contains.reset(); }},
         {"ingredients not recorded", [](core::Product& p) { p.label.ingredients.reset(); }},
+        {"no reference food", [](core::Product& p) { p.reference_food = nullptr; }},
+        {"the last reference food", [](core::Product& p) { p.reference_food = &core::reference_amounts().back(); }},
         {"no net quantity", [](core::Product& p) { p.label.net_quantity.reset(); }},
         {"a net quantity without a metric part",
          [](core::Product& p) {

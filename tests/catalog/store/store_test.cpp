@@ -143,6 +143,34 @@ TEST_CASE("store: what is no catalog is refused with a reason")
     CHECK_THROWS_AS(Store{newer}, std::runtime_error);
 }
 
+// A catalog of version 1, as the first release wrote it: the tables before the column for the reference food.
+TEST_CASE("store: a catalog of an older version is served as it is, and brought up by who writes")
+{
+    const test::TempFolder folder;
+    const auto path = catalog_with(folder, 20);
+    run_sql(path, "ALTER TABLE product DROP COLUMN reference_food; PRAGMA user_version = 1");
+    const auto before = test::bytes_of(path);
+    {
+        const auto serving = Store::open(path, Mode::ReadOnly).value();
+        CHECK(serving.count() == 20);
+        CHECK(serving.find(test::gtin(20)) == test::products(20).back());
+        serving.copy_to(folder.file("copy"));
+    }
+    CHECK(test::bytes_of(path) == before); // serving changes nothing
+    auto milk = test::product(21);
+    milk.reference_food = core::reference_amount("milk");
+    for (const auto& file : {path, folder.file("copy")}) {
+        CAPTURE(file);
+        Store(file).put(milk);
+        const auto store = Store::open(file, Mode::ReadOnly).value();
+        CHECK(store.count() == 21);
+        CHECK(store.find(test::gtin(20)) == test::products(20).back());
+        CHECK(store.find(milk.gtin) == milk);
+    }
+    run_sql(path, "PRAGMA user_version = 0");
+    CHECK(Store::open(path, Mode::ReadOnly).error().kind == Kind::NoCatalog);
+}
+
 TEST_CASE("store: a torn file is told at opening, wherever it is torn")
 {
     const test::TempFolder folder;
