@@ -3,7 +3,9 @@
 
 #include "core/code/gtin.h"
 #include "core/compare/basis.h"
+#include "core/label/nutrient.h"
 
+#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
@@ -43,6 +45,21 @@ struct NextTextSize {
 struct ChooseBasis {
     core::Basis basis;
     bool operator==(const ChooseBasis&) const = default;
+};
+/// Open the screen of other amounts.
+struct OpenAmounts {
+    bool operator==(const OpenAmounts&) const = default;
+};
+/// Set the pair side by side in this amount; the screen of amounts stays open.
+struct ChooseMyAmount {
+    core::MyAmount amount;
+    bool operator==(const ChooseMyAmount&) const = default;
+};
+/// Open where a figure and its finding come from: of the pair, or of one label alone.
+struct OpenWhy {
+    core::Nutrient nutrient;
+    std::optional<Side> side; ///< nothing: the row of the pair
+    bool operator==(const OpenWhy&) const = default;
 };
 /// Keep this side when the next product comes, or let it go again.
 struct ToggleKeep {
@@ -101,9 +118,10 @@ struct ClearPrice {
     bool operator==(const ClearPrice&) const = default;
 };
 
-using Action = std::variant<GoBack, StartOver, TakeBack, NextLanguage, NextTextSize, ChooseBasis, ToggleKeep, OpenLabel,
-                            ShowPair, ChooseByName, OpenAisle, TakeProduct, TurnPage, OpenPrices, PickPriceSide,
-                            TypePriceDigit, ErasePriceDigit, ClearPrice>;
+using Action =
+    std::variant<GoBack, StartOver, TakeBack, NextLanguage, NextTextSize, ChooseBasis, OpenAmounts, ChooseMyAmount,
+                 OpenWhy, ToggleKeep, OpenLabel, ShowPair, ChooseByName, OpenAisle, TakeProduct, TurnPage, OpenPrices,
+                 PickPriceSide, TypePriceDigit, ErasePriceDigit, ClearPrice>;
 using Actions = std::vector<Action>;
 
 } // namespace ui

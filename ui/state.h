@@ -5,8 +5,10 @@
 #include "core/figure/money.h"
 #include "core/product.h"
 #include "ui/actions.h"
+#include "ui/words/amounts_words.h"
 #include "ui/words/label_words.h"
 #include "ui/words/pair_words.h"
+#include "ui/words/why_words.h"
 
 #include <array>
 #include <optional>
@@ -16,7 +18,19 @@
 namespace ui {
 
 /// The screens.
-enum class ScreenId { Welcome, OneLabel, Pair, NotFound, WhichProduct, PickAisle, PickProduct, Prices, Gallery };
+enum class ScreenId {
+    Welcome,
+    OneLabel,
+    Pair,
+    NotFound,
+    WhichProduct,
+    PickAisle,
+    PickProduct,
+    Prices,
+    Amounts,
+    Why,
+    Gallery,
+};
 
 /// A product on one side.
 struct Held {
@@ -57,6 +71,10 @@ struct State {
     std::array<std::optional<Held>, 2> sides;
     std::optional<Side> newest; ///< the side that changed last: underlined until the next touch
     core::Basis basis = core::Basis::Serving;
+    core::MyAmount my_amount;            ///< for Basis::MyAmount
+    std::optional<OpenWhy> why_of;       ///< the figure that Why tells about
+    std::optional<WhyWords> why;         ///< and what it tells
+    std::optional<AmountsWords> amounts; ///< what Amounts offers
     std::optional<core::Comparison> comparison;
     std::optional<PairWords> pair;   ///< both sides in words, once there are two
     std::optional<LabelWords> label; ///< the label that OneLabel shows

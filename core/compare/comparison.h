@@ -6,6 +6,7 @@
 #include "core/figure/percent.h"
 #include "core/label/aims.h"
 #include "core/label/label.h"
+#include "core/label/sharpen.h"
 
 #include <optional>
 #include <vector>
@@ -54,6 +55,9 @@ struct Shown {
     std::optional<Range<Content>> range; ///< the true amounts behind it on this basis, edges rounded outwards
     bool say_range = false; ///< a printed 0 or "less than" that was multiplied: it may have become something
     std::optional<ShownPercent> percent;
+    std::optional<Line> printed;                ///< the line as the label prints it, where it prints one
+    std::optional<Contradiction> contradiction; ///< this line cannot be right as it stands, and is not compared
+    std::optional<Nutrient> against;            ///< the other line, where part and whole contradict each other
     bool operator==(const Shown&) const = default;
 };
 
@@ -72,16 +76,23 @@ struct Row {
 /// Two labels side by side on one basis.
 struct Comparison {
     Basis basis = Basis::Serving;
-    Why why = Why::Comparable; ///< why nothing at all can be compared on this basis
+    MyAmount amount;                  ///< for Basis::MyAmount
+    std::optional<Household> measure; ///< for Basis::SameMeasure: the cup, spoon or piece
+    Why why = Why::Comparable;        ///< why nothing at all can be compared on this basis
     ServingSizes sizes = ServingSizes::Unknown;
-    bool unlike_panels = false;  ///< one label of 2016, one older: their percents count from different Daily Values
-    bool in_millilitres = false; ///< equal amounts mean 100 mL, not 100 g
+    bool unlike_panels = false;      ///< one label of 2016, one older: their percents count from different Daily Values
+    bool left_inconsistent = false;  ///< something on the left label contradicts something else
+    bool right_inconsistent = false; ///< and on the right
+    bool in_millilitres = false;     ///< equal amounts mean 100 mL, not 100 g
+    std::optional<Ratio> left_times; ///< servings of the left label in this basis, as taught; nothing: see `why`
+    std::optional<Ratio> right_times; ///< and of the right
     std::vector<Row> rows; ///< calories, the leader's first ones, then less of, more of and the rest, as the panel goes
     bool operator==(const Comparison&) const = default;
 };
 
 /// Compares two labels: pure, the same answer for the same labels. Rows are there for every nutrient that either label
 /// prints or names. Swapping the two swaps LeftLess and LeftMore and changes nothing else.
-[[nodiscard]] Comparison compare(const Label& left, const Label& right, Basis basis, const Choices& choices = {});
+[[nodiscard]] Comparison compare(const Label& left, const Label& right, Basis basis, const Choices& choices = {},
+                                 const MyAmount& amount = {});
 
 } // namespace core

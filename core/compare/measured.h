@@ -3,48 +3,46 @@
 
 #include "core/compare/basis.h"
 #include "core/compare/comparison.h"
-#include "core/figure/wide.h"
+#include "core/compare/factor.h"
+#include "core/label/sharpen.h"
 
 #include <optional>
 
 namespace core {
 
+/// A label and what its figures allow, read once for all rows.
+struct ReadLabel {
+    const Label& label;
+    const SharpLabel& sharp;
+};
+
 /// One side of a row before the two are held against each other.
 struct Measured {
     Shown shown;
     std::optional<Range<Content>> content; ///< of what the label prints; of a nominal Daily Value it is a share only
-    std::optional<WideRange> range;        ///< content times factor; nothing when not printed or off the rule
-    Why why = Why::Comparable;             ///< why there is no range; Comparable: the amount is simply not printed
+    Scale scale;                           ///< from there to the basis
+    Why why = Why::Comparable;             ///< why there is no content; Comparable: the amount is simply not printed
     bool multiplied = true;                ///< false where the label itself prints the figure for this basis
 };
 
-/// How the content of one serving becomes the content of the basis: low x low_over / low_under to high x ... /
-/// high_under, all in billionths.
-struct Scale {
-    std::int64_t low_over;
-    std::int64_t low_under;
-    std::int64_t high_over;
-    std::int64_t high_under;
+/// What a comparison is made on, the same for all rows and both sides.
+struct Ground {
+    Basis basis = Basis::Serving;
+    MyAmount amount;                  ///< for Basis::MyAmount
+    std::optional<Household> measure; ///< for Basis::SameMeasure
 };
 
 /// Whether a column prints or names a nutrient at all.
 [[nodiscard]] bool prints(const Column& column, Nutrient nutrient);
 
-/// Servings per container as a scale; nothing for varied, not printed or off the rule.
-[[nodiscard]] std::optional<Scale> package_scale(const ServingsPerContainer& servings);
+/// The column that a basis is read from: the package's own, the one as prepared, else the one per serving.
+[[nodiscard]] const Column& column_for(const Label& label, Nutrient nutrient, Basis basis);
 
-/// From one serving to 100 g or 100 mL: the serving size is a rounded figure, so the two ends differ.
-[[nodiscard]] Scale hundred_scale(const Measure& serving);
+/// The line of that column read backwards.
+[[nodiscard]] const Backwards& backwards(const ReadLabel& side, Nutrient nutrient, Basis basis);
 
-/// One serving, as printed.
-[[nodiscard]] Measured measured_serving(const Label& label, Nutrient nutrient, std::optional<Content> nominal);
-
-/// The whole package: the printed column "per container" where there is one, else the taught product.
-[[nodiscard]] Measured measured_package(const Label& label, Nutrient nutrient, std::optional<Content> nominal);
-
-/// 100 g or 100 mL to show; its exact range is per serving, times the other side's serving size, for crosswise
-/// comparison.
-[[nodiscard]] Measured measured_hundred(const Label& label, Nutrient nutrient, const Measure& other_serving,
-                                        std::optional<Content> nominal);
+/// One side of one row. `nominal` stands for a Daily Value that the tables do not hold (content_behind.h).
+[[nodiscard]] Measured measured(const ReadLabel& side, Nutrient nutrient, const Ground& ground,
+                                std::optional<Content> nominal);
 
 } // namespace core

@@ -57,6 +57,9 @@ enum class Nutrient {
     Fluoride,
 };
 
+/// How many nutrients there are.
+inline constexpr std::size_t nutrient_count = static_cast<std::size_t>(Nutrient::Fluoride) + 1;
+
 /// The unit that a label prints for a nutrient.
 enum class Unit { Kilocalorie, Gram, Milligram, Microgram };
 

@@ -1,10 +1,11 @@
 #include "core/rules/weigh.h"
 
-#include "core/compare/content_behind.h"
 #include "core/figure/daily_values.h"
 #include "core/figure/percent.h"
 #include "core/figure/rounding.h"
 #include "core/figure/wide.h"
+#include "core/label/content_behind.h"
+#include "core/label/sharpen.h"
 #include "core/rules/household_amount.h"
 
 #include <algorithm>
@@ -20,27 +21,27 @@ constexpr std::int64_t one = 1'000'000'000;
 constexpr std::int64_t most = 1'000'000 * one;
 
 /// From `low` on up to `high`, which may itself be reached (one exact value) or not.
-struct Span {
+struct Stretch {
     std::int64_t low;
     std::int64_t high;
     bool open; ///< `high` is never reached
 };
 
-Span span_of(Range<Content> range)
+Stretch span_of(Range<Content> range)
 {
     return {range.low.nano(), range.high.nano(), true};
 }
 
 /// How the amount of a limit stands to the serving: amount / serving, each from .. to.
-struct Ratio {
-    Span amount;
-    Span serving;
+struct Portion {
+    Stretch amount;
+    Stretch serving;
     bool scaled = true; ///< false: the serving is the amount
 };
 
-constexpr Ratio the_serving_itself{{1, 1, false}, {1, 1, false}, false};
+constexpr Portion the_serving_itself{{1, 1, false}, {1, 1, false}, false};
 
-using Found = tl::expected<Span, Reason>;
+using Found = tl::expected<Stretch, Reason>;
 
 /// What a label says of a nutrient, as the limit counts it; in the one place that asks for a range.
 tl::expected<Range<Content>, Reason> true_content(const Label& label, Nutrient nutrient)
@@ -49,7 +50,10 @@ tl::expected<Range<Content>, Reason> true_content(const Label& label, Nutrient n
     const bool named = line || label.per_serving.not_significant.contains(nutrient);
     const bool in_units = line && !line->amount && line->percent && !daily_value_or(label, nutrient, std::nullopt);
     const auto nominal = in_units ? std::optional(Content::whole(1)) : std::nullopt;
-    const auto behind = content_behind(label, label.per_serving, nutrient, nominal);
+    const Backwards back = sharpen(label, label.per_serving).of(nutrient);
+    if (back.contradiction)
+        return tl::make_unexpected(Reason::FigureOffTheRule);
+    const auto behind = nominal ? content_behind(label, label.per_serving, nutrient, nominal) : back.content;
     if (behind && behind->high.nano() <= most)
         return *behind;
     const bool off = behind || (line && line->amount);
@@ -65,7 +69,7 @@ Found percent_of_protein(const Label& label)
     const auto behind = range_behind(percent_rounding(Nutrient::Protein, label.panel), *line->percent);
     if (!behind)
         return tl::make_unexpected(Reason::FigureOffTheRule);
-    return Span{behind->low.nano(), behind->high.nano(), true};
+    return Stretch{behind->low.nano(), behind->high.nano(), true};
 }
 
 bool is_protein_percent(const Limit& limit)
@@ -82,7 +86,7 @@ Found content_of(const Limit& limit, const Label& label, JudgedBy judged_by)
         return tl::make_unexpected(behind.error());
     const Line* line = label.per_serving.find(limit.nutrient);
     if (judged_by == JudgedBy::PrintedFigure && line && line->amount && !line->amount->less_than)
-        return Span{line->amount->amount.nano(), line->amount->amount.nano(), false};
+        return Stretch{line->amount->amount.nano(), line->amount->amount.nano(), false};
     return span_of(*behind);
 }
 
@@ -106,7 +110,7 @@ tl::expected<std::optional<Measure>, Reason> amount_of_limit(const Limit& limit,
     return amount;
 }
 
-Span span_of_serving(const Measure& serving, JudgedBy judged_by)
+Stretch span_of_serving(const Measure& serving, JudgedBy judged_by)
 {
     const std::int64_t printed = nano_of_measure(serving);
     if (judged_by == JudgedBy::PrintedFigure)
@@ -114,7 +118,7 @@ Span span_of_serving(const Measure& serving, JudgedBy judged_by)
     return std::visit(
         [](auto size) {
             const auto range = range_behind_serving_size(size);
-            return Span{range.low.nano(), range.high.nano(), true};
+            return Stretch{range.low.nano(), range.high.nano(), true};
         },
         serving);
 }
@@ -126,8 +130,8 @@ bool is_portion(const Limit& limit, const Measure& serving)
     return limit.per == Per::Portion && weight && *weight == printed_serving_size(limit.portion.most);
 }
 
-tl::expected<Ratio, Reason> ratio_of(const Limit& limit, const Label& label, const ReferenceAmount* food,
-                                     const std::optional<Measure>& amount, JudgedBy judged_by)
+tl::expected<Portion, Reason> ratio_of(const Limit& limit, const Label& label, const ReferenceAmount* food,
+                                       const std::optional<Measure>& amount, JudgedBy judged_by)
 {
     if (!amount)
         return the_serving_itself;
@@ -143,7 +147,7 @@ tl::expected<Ratio, Reason> ratio_of(const Limit& limit, const Label& label, con
         return the_serving_itself;
     const std::int64_t least = nano_of_measure(*amount);
     const std::int64_t largest = limit.per == Per::Portion ? limit.portion.most.nano() : least;
-    return Ratio{{least, largest, false}, span_of_serving(*serving, judged_by)};
+    return Portion{{least, largest, false}, span_of_serving(*serving, judged_by)};
 }
 
 /// What stands on the other side of content x amount: limit x serving, both counted in the same small unit.
@@ -165,7 +169,7 @@ tl::expected<Threshold, Reason> threshold_of(const Limit& limit, const Label& la
     return Threshold{100, Wide{limit.value} * (daily ? *daily : Content::whole(1)).nano()};
 }
 
-Verdict verdict_of(Bound bound, const Span& content, const Ratio& ratio, const Threshold& threshold)
+Verdict verdict_of(Bound bound, const Stretch& content, const Portion& ratio, const Threshold& threshold)
 {
     const Wide largest = threshold.content_times * content.high * ratio.amount.high;
     const Wide least = threshold.content_times * content.low * ratio.amount.low;
@@ -190,10 +194,10 @@ Verdict verdict_of(Bound bound, const Span& content, const Ratio& ratio, const T
 }
 
 /// Calories from this fat, 9 a gram (21 CFR 101.9(c)(1)(i)(B)), against all calories: no amount, no serving.
-Verdict verdict_of_calories(const Limit& limit, const Span& fat, const Span& calories)
+Verdict verdict_of_calories(const Limit& limit, const Stretch& fat, const Stretch& calories)
 {
     constexpr std::int64_t a_gram = 9;
-    const Ratio ratio{{1, 1, false}, calories};
+    const Portion ratio{{1, 1, false}, calories};
     return verdict_of(limit.bound, fat, ratio, {Wide{100} * a_gram, limit.value});
 }
 
@@ -203,7 +207,7 @@ std::int64_t showable(Nutrient nutrient, std::int64_t nano)
     return std::min(nano, std::numeric_limits<std::int64_t>::max() / (2 * one) * nano_of(info(nutrient).unit));
 }
 
-Range<Content> reached(Nutrient nutrient, const Span& content, const Ratio& ratio)
+Range<Content> reached(Nutrient nutrient, const Stretch& content, const Portion& ratio)
 {
     const auto low = showable(nutrient, rounded_down(Wide{content.low} * ratio.amount.low, ratio.serving.high));
     const auto high = showable(nutrient, rounded_up(Wide{content.high} * ratio.amount.high, ratio.serving.low));
@@ -211,7 +215,7 @@ Range<Content> reached(Nutrient nutrient, const Span& content, const Ratio& rati
 }
 
 /// What a class would write: the printed figure x amount / printed serving size.
-std::optional<Content> worked_out(const Decided& decided, const Ratio& ratio)
+std::optional<Content> worked_out(const Decided& decided, const Portion& ratio)
 {
     if (!decided.figure)
         return std::nullopt;

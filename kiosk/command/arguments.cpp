@@ -1,16 +1,36 @@
 #include "kiosk/command/arguments.h"
 
+#include "core/compare/my_amount.h"
+
 #include <CLI/CLI.hpp>
 
 #include <algorithm>
 #include <map>
+#include <tuple>
 #include <utility>
 
 namespace kiosk {
 namespace {
 
-const std::map<std::string, core::Basis> bases{
-    {"serving", core::Basis::Serving}, {"package", core::Basis::Package}, {"same", core::Basis::SameAmount}};
+const std::map<std::string, core::Basis> bases{{"serving", core::Basis::Serving},
+                                               {"package", core::Basis::Package},
+                                               {"same", core::Basis::SameAmount},
+                                               {"measure", core::Basis::SameMeasure},
+                                               {"prepared", core::Basis::Prepared}};
+
+constexpr const char* basis_help = "serving, package, same (100 g or 100 mL), measure (the same cup, spoon or piece), "
+                                   "prepared, or an amount such as \"2 servings\", \"1 1/2 cups\", \"5 pieces\" or "
+                                   "\"1/2 package\"";
+
+/// A basis by its name or as an amount. Throws what CLI11 throws for a wrong value.
+std::pair<core::Basis, core::MyAmount> basis_named(const std::string& option, const std::string& words)
+{
+    if (const auto named = bases.find(words); named != bases.end())
+        return {named->second, {}};
+    if (const auto amount = core::parse_my_amount(words))
+        return {core::Basis::MyAmount, *amount};
+    throw CLI::ValidationError(option, "\"" + words + "\" is none of " + basis_help);
+}
 
 const std::vector<std::string> themes{"paper", "night", "plain"};
 
@@ -135,9 +155,11 @@ void add_compare(CLI::App& app, CompareArguments& compare, Prices& prices, const
 {
     app.add_option("LEFT", compare.left, "code of the product on the left, as printed under its bars")->required();
     app.add_option("RIGHT", compare.right, "code of the product on the right")->required();
-    app.add_option("--per", compare.basis, "serving, package or same (100 g or 100 mL); all three when left out")
-        ->transform(CLI::CheckedTransformer(bases).description("serving|package|same"));
     add_prices(app, prices);
+    app.add_option_function<std::string>(
+        "--per",
+        [&compare](const std::string& words) { std::tie(compare.basis, compare.amount) = basis_named("--per", words); },
+        std::string(basis_help) + "; all that can be had when left out");
     app.add_flag("--json", compare.json, "for programs: the form is described in docs/json.md");
     app.add_option("--catalog", compare.catalog, catalog_help);
     app.add_option("--settings", compare.settings, settings_help);
@@ -156,14 +178,23 @@ void add_render(CLI::App& app, RenderArguments& render, Size& size, Prices& pric
 {
     app.add_option(
            "SCREEN", render.screen,
-           "welcome, one_label, pair, not_found, which_product, pick_aisle, pick_product, prices, gallery, or all")
+           "welcome, one_label, pair, not_found, which_product, pick_aisle, pick_product, prices, amounts, why, "
+           "gallery, or all")
         ->required();
     app.add_option("--out", render.out, "the PNG file to write; a folder for all")->required();
     app.add_option("--left", render.left, "code that is scanned first");
     app.add_option("--right", render.right, "code that is scanned second");
     add_prices(app, prices);
-    app.add_option("--basis", render.basis, "serving, package or same (100 g or 100 mL)")
-        ->transform(CLI::CheckedTransformer(bases).description("serving|package|same"));
+    app.add_option_function<std::string>(
+        "--basis",
+        [&render](const std::string& words) { std::tie(render.basis, render.amount) = basis_named("--basis", words); },
+        basis_help);
+    app.add_option("--nutrient", render.nutrient, "for why: its name as in a sheet, such as sodium")
+        ->check(CLI::Validator(
+            [](const std::string& key) {
+                return core::nutrient_by_key(key) ? std::string() : "\"" + key + "\" is no nutrient of docs/sheet.md";
+            },
+            "NUTRIENT"));
     app.add_option("--page", render.page, "page of the screen")->check(CLI::Range(1, 99))->capture_default_str();
     add_size(app, size, "size of the picture");
     add_text_size(app, render.text_percent);

@@ -167,7 +167,7 @@ void print_text(const core::Product& left, const core::Product& right, const std
             print_side(words.sides[1], right, language, out);
         }
         first = false;
-        out << "\n" << words.bases[static_cast<std::size_t>(comparison.basis)] << "\n";
+        out << "\n" << ui::basis_heading(words, comparison.basis) << "\n";
         for (const auto& sentence : words.first)
             out << "  " << sentence << "\n";
         print_rows(words, language, out);
@@ -182,12 +182,18 @@ void print_text(const core::Product& left, const core::Product& right, const std
 }
 
 std::vector<core::Comparison> comparisons(const core::Label& left, const core::Label& right,
-                                          std::optional<core::Basis> basis, const core::Choices& choices)
+                                          const CompareArguments& asked, const core::Choices& choices)
 {
+    if (asked.basis)
+        return {core::compare(left, right, *asked.basis, choices, asked.amount)};
     std::vector<core::Comparison> all;
-    for (const auto one : {core::Basis::Serving, core::Basis::Package, core::Basis::SameAmount})
-        if (!basis || *basis == one)
+    for (const auto one : core::all_bases) {
+        const bool always =
+            one == core::Basis::Serving || one == core::Basis::Package || one == core::Basis::SameAmount;
+        const bool extra = one == core::Basis::SameMeasure || one == core::Basis::Prepared;
+        if (always || (extra && core::comparable_on(one, left, right) == core::Why::Comparable))
             all.push_back(core::compare(left, right, one, choices));
+    }
     return all;
 }
 
@@ -227,8 +233,8 @@ int compare(const CompareArguments& asked, std::ostream& out, std::ostream& err)
         complaints.say(ui::TextId::compare_same, {{"name", left->name}});
         return not_done;
     }
-    const auto all = comparisons(left->label, right->label, asked.basis, settings.settings.choices);
     const auto prices = prices_of(*left, *right, asked, settings.settings.prices);
+    const auto all = comparisons(left->label, right->label, asked, settings.settings.choices);
     if (asked.json)
         out << comparison_json(*left, *right, all, prices).dump(2) << "\n";
     else

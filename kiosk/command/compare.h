@@ -14,7 +14,8 @@ namespace kiosk {
 struct CompareArguments {
     std::string left; ///< digits as scanned or printed
     std::string right;
-    std::optional<core::Basis> basis; ///< nothing: all three
+    std::optional<core::Basis> basis; ///< nothing: all that can be had
+    core::MyAmount amount;            ///< for Basis::MyAmount
     bool json = false;
     std::string catalog;  ///< a path; empty: as for every command (kiosk/files/catalog.h)
     std::string language; ///< "en", "es"; empty: English

@@ -1,6 +1,8 @@
 #include "kiosk/command/json_out.h"
 
+#include "core/compare/why.h"
 #include "core/figure/figure.h"
+#include "kiosk/command/json_why.h"
 
 #include <nlohmann/json.hpp>
 
@@ -16,9 +18,15 @@ const char* json_name(core::Basis basis)
     case core::Basis::Package:
         return "package";
     case core::Basis::SameAmount:
+        return "same";
+    case core::Basis::SameMeasure:
+        return "same_measure";
+    case core::Basis::MyAmount:
+        return "my_amount";
+    case core::Basis::Prepared:
         break;
     }
-    return "same";
+    return "prepared";
 }
 
 const char* json_name(core::Finding finding)
@@ -51,6 +59,18 @@ const char* json_name(core::Why why)
         return "grams_against_millilitres";
     case core::Why::NoMetricServing:
         return "no_metric_serving";
+    case core::Why::NoHouseholdMeasure:
+        return "no_household_measure";
+    case core::Why::UnlikeMeasures:
+        return "unlike_measures";
+    case core::Why::NotPrepared:
+        return "not_prepared";
+    case core::Why::ServingsAgainstNet:
+        return "servings_against_net";
+    case core::Why::AmountAgainstPercent:
+        return "amount_against_percent";
+    case core::Why::PartAgainstWhole:
+        return "part_against_whole";
     case core::Why::ServingsVaried:
         return "servings_varied";
     case core::Why::ServingsNotPrinted:
@@ -126,31 +146,27 @@ const char* json_name(core::SecondColumn::Kind kind)
 
 namespace {
 
-/// An exact decimal as text, so that no reader rounds it: "0.0525".
-std::string exact(std::int64_t nano, std::int64_t unit)
-{
-    const std::int64_t times = 1'000'000'000 / unit;
-    std::string text = core::decimal_text(nano * times, 9);
-    text.erase(text.find_last_not_of('0') + 1);
-    if (text.ends_with('.'))
-        text.pop_back();
-    return text;
-}
-
 Json percent_json(const core::ShownPercent& percent)
 {
     Json json{{"percent", percent.percent}, {"less_than", percent.less_than}, {"source", json_name(percent.source)}};
     json["reading"] = percent.reading ? Json(json_name(*percent.reading)) : Json(nullptr);
     if (percent.range)
-        json["range"] = {{"low", exact(percent.range->low.nano(), 1'000'000'000)},
-                         {"below", exact(percent.range->high.nano(), 1'000'000'000)}};
+        json["range"] = {{"low", exact_json(percent.range->low.nano(), 1'000'000'000)},
+                         {"below", exact_json(percent.range->high.nano(), 1'000'000'000)}};
     if (percent.label_reading)
         json["reading_of_one_serving"] = json_name(*percent.label_reading);
     json["say_range"] = percent.say_range;
     return json;
 }
 
-Json side_json(const core::Shown& shown, core::Nutrient nutrient)
+/// What the rows of one side are worked out from.
+struct JsonSide {
+    const core::Label& label;
+    const core::SharpLabel& sharp;
+    core::Ground ground;
+};
+
+Json side_json(const core::Shown& shown, core::Nutrient nutrient, const JsonSide& side)
 {
     const auto unit = core::info(nutrient).unit;
     Json json{{"source", json_name(shown.source)}};
@@ -160,10 +176,15 @@ Json side_json(const core::Shown& shown, core::Nutrient nutrient)
         json["say_range"] = shown.say_range;
     }
     if (shown.range)
-        json["range"] = {{"low", exact(shown.range->low.nano(), core::nano_of(unit))},
-                         {"below", exact(shown.range->high.nano(), core::nano_of(unit))}};
+        json["range"] = {{"low", exact_json(shown.range->low.nano(), core::nano_of(unit))},
+                         {"below", exact_json(shown.range->high.nano(), core::nano_of(unit))}};
     if (shown.percent)
         json["daily_value"] = percent_json(*shown.percent);
+    if (shown.contradiction)
+        json["contradiction"] = json_name(*shown.contradiction);
+    if (shown.against)
+        json["against"] = core::info(*shown.against).key;
+    json["why"] = steps_json(core::steps_of({side.label, side.sharp}, nutrient, side.ground), nutrient);
     return json;
 }
 
@@ -172,17 +193,18 @@ std::string unit_json(core::Unit unit)
     return unit == core::Unit::Kilocalorie ? std::string("kcal") : std::string(core::unit_name(unit));
 }
 
-Json row_json(const core::Row& row)
+Json row_json(const core::Row& row, const JsonSide& left, const JsonSide& right)
 {
     const auto& known = core::info(row.nutrient);
     Json json{{"nutrient", known.key},
               {"unit", unit_json(known.unit)},
               {"aim", json_name(row.aim)},
+              {"first", row.first},
               {"finding", json_name(row.finding)}};
     if (row.finding == core::Finding::NotComparable)
         json["why"] = json_name(row.why);
-    json["left"] = side_json(row.left, row.nutrient);
-    json["right"] = side_json(row.right, row.nutrient);
+    json["left"] = side_json(row.left, row.nutrient, left);
+    json["right"] = side_json(row.right, row.nutrient, right);
     return json;
 }
 
@@ -222,11 +244,42 @@ Json product_json(const core::Product& product)
               {"size", label.serving.metric ? Json(core::measure_text(*label.serving.metric)) : Json()}}},
             {"servings_per_container", core::servings_text(label.servings)},
             {"net_quantity", label.net_quantity ? Json(label.net_quantity->printed) : Json()},
+            {"inconsistent", core::sharpen(label).inconsistent()},
             {"panel", label.panel == core::Panel::Of2016 ? "2016" : "older"},
             {"audience", json_name(label.audience)},
             {"second_column", second_json(label.second)},
             {"entered_on", product.origin.entered_on.text()},
             {"source", product.origin.source}};
+}
+
+/// "100 g", "1 cup", "3/2 servings"; empty where the basis names its amount itself, or cannot be compared.
+std::string amount_text(const core::Comparison& comparison)
+{
+    using Of = core::MyAmount::Of;
+    using Kitchen = core::Household::Unit;
+    if (comparison.why != core::Why::Comparable)
+        return "";
+    if (comparison.basis == core::Basis::SameAmount)
+        return comparison.in_millilitres ? "100 mL" : "100 g";
+    if (comparison.basis == core::Basis::SameMeasure) {
+        if (comparison.measure->unit == Kitchen::Piece)
+            return "1 " + comparison.measure->noun;
+        const bool spoon = comparison.measure->unit != Kitchen::Cup;
+        return !spoon ? "1 cup" : comparison.measure->unit == Kitchen::Tablespoon ? "1 tablespoon" : "1 teaspoon";
+    }
+    if (comparison.basis != core::Basis::MyAmount)
+        return "";
+    const auto [over, under] = comparison.amount.times;
+    const std::string times = std::to_string(over) + (under == 1 ? "" : "/" + std::to_string(under));
+    const std::pair<Of, const char*> units[] = {{Of::Servings, " servings"},
+                                                {Of::Cups, " cups"},
+                                                {Of::Tablespoons, " tablespoons"},
+                                                {Of::Pieces, " pieces"},
+                                                {Of::Package, " packages"}};
+    for (const auto& [of, unit] : units)
+        if (of == comparison.amount.of)
+            return times + unit;
+    return times;
 }
 
 } // namespace
@@ -238,13 +291,19 @@ Json comparison_json(const core::Product& left, const core::Product& right,
     json["left"] = product_json(left);
     json["right"] = product_json(right);
     json["bases"] = Json::array();
+    const core::SharpLabel sharp_left = core::sharpen(left.label);
+    const core::SharpLabel sharp_right = core::sharpen(right.label);
     for (const auto& comparison : comparisons) {
         Json basis{{"basis", json_name(comparison.basis)}, {"why", json_name(comparison.why)}};
-        if (comparison.basis == core::Basis::SameAmount && comparison.why == core::Why::Comparable)
-            basis["amount"] = comparison.in_millilitres ? "100 mL" : "100 g";
+        if (const auto amount = amount_text(comparison); !amount.empty())
+            basis["amount"] = amount;
+        const bool alone = comparison.why != core::Why::Comparable;
+        const core::Ground ground{alone ? core::Basis::Serving : comparison.basis, comparison.amount,
+                                  comparison.measure};
         basis["rows"] = Json::array();
         for (const auto& row : comparison.rows)
-            basis["rows"].push_back(row_json(row));
+            basis["rows"].push_back(
+                row_json(row, {left.label, sharp_left, ground}, {right.label, sharp_right, ground}));
         json["bases"].push_back(std::move(basis));
     }
     if (prices)

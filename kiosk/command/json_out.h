@@ -13,7 +13,7 @@
 namespace kiosk {
 
 /// The version that `"version"` holds.
-inline constexpr int json_version = 1;
+inline constexpr int json_version = 2;
 
 /// Both products and one comparison a basis, as docs/json.md says.
 [[nodiscard]] nlohmann::ordered_json comparison_json(const core::Product& left, const core::Product& right,

@@ -78,6 +78,18 @@ Trouble to_pair(Session& session, const catalog::Store& store, const Route& rout
     return put(session, store, route.right, 1);
 }
 
+/// Of the pair's first row, which is calories on nearly every label, or of the nutrient that was asked for.
+Trouble to_why(Session& session, const catalog::Store& store, const Route& route)
+{
+    if (auto trouble = to_pair(session, store, route))
+        return trouble;
+    if (route.nutrient)
+        session.apply({ui::OpenWhy{*route.nutrient, std::nullopt}});
+    else if (!session.state().comparison->rows.empty())
+        session.apply({ui::OpenWhy{session.state().comparison->rows.front().nutrient, std::nullopt}});
+    return std::nullopt;
+}
+
 Trouble to_not_found(Session& session, const catalog::Store& store, const Route& route)
 {
     scan(session, route.left.empty() ? unknown_code(store) : route.left);
@@ -139,6 +151,13 @@ Trouble go(Session& session, const catalog::Store& store, const Route& route)
             return trouble;
         session.apply({ui::OpenPrices{}});
         return std::nullopt;
+    case ScreenId::Amounts:
+        if (auto trouble = to_pair(session, store, route))
+            return trouble;
+        session.apply({ui::OpenAmounts{}});
+        return std::nullopt;
+    case ScreenId::Why:
+        return to_why(session, store, route);
     case ScreenId::Gallery:
         session.show(ScreenId::Gallery);
         return std::nullopt;
@@ -154,7 +173,9 @@ Trouble reach(Session& session, const catalog::Store& store, const Route& route)
         return trouble;
     type_price(session, ui::Side::Left, route.left_price);
     type_price(session, ui::Side::Right, route.right_price);
-    if (route.basis != core::Basis::Serving)
+    if (route.basis == core::Basis::MyAmount)
+        session.apply({ui::ChooseMyAmount{route.amount}});
+    else if (route.basis != core::Basis::Serving)
         session.apply({ui::ChooseBasis{route.basis}});
     if (route.page > 1)
         session.apply({ui::TurnPage{route.page - 1}});

@@ -20,6 +20,8 @@ struct Route {
     int page = 1;
     std::optional<core::Money> left_price = std::nullopt; ///< typed from the shelf
     std::optional<core::Money> right_price = std::nullopt;
+    core::MyAmount amount = {};                  ///< for Basis::MyAmount
+    std::optional<core::Nutrient> nutrient = {}; ///< for the screen Why; nothing: the first row
 };
 
 /// Scans and touches until the session shows that screen. Returns why it cannot, as one sentence; nothing when it does.

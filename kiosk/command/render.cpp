@@ -68,8 +68,15 @@ std::optional<std::string> draw_one(Studio& studio, const RenderArguments& argum
     Session session(studio.catalog.store(), studio.languages, studio.settings);
     session.set_language(arguments.language);
     session.set_text_percent(arguments.text_percent);
-    const Route route{screen.id,      arguments.left,       arguments.right,      arguments.basis,
-                      arguments.page, arguments.left_price, arguments.right_price};
+    const Route route{screen.id,
+                      arguments.left,
+                      arguments.right,
+                      arguments.basis,
+                      arguments.page,
+                      arguments.left_price,
+                      arguments.right_price,
+                      arguments.amount,
+                      core::nutrient_by_key(arguments.nutrient)};
     if (auto trouble = reach(session, studio.catalog.store(), route))
         return trouble;
     const PictureLook look{*theme_named(arguments.theme), studio.fonts.files(), arguments.width, arguments.height};

@@ -17,6 +17,8 @@ struct RenderArguments {
     std::string left;
     std::string right;
     core::Basis basis = core::Basis::Serving;
+    core::MyAmount amount; ///< for Basis::MyAmount
+    std::string nutrient;  ///< for the screen why: its key; empty: the first row
     int page = 1;
     int width = 1280;
     int height = 800;

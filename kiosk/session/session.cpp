@@ -209,6 +209,8 @@ void Session::perform(const ui::StartOver&)
     state_.sides = {};
     state_.prices = {};
     state_.basis = core::Basis::Serving;
+    state_.my_amount = {};
+    state_.why_of.reset();
     state_.screen = ScreenId::Welcome;
     state_.page = 0;
     trail_.clear();
@@ -350,11 +352,11 @@ void Session::refresh()
     state_.comparison.reset();
     state_.pair.reset();
     state_.label.reset();
-    if (left && right) {
-        state_.comparison = core::compare(left->product.label, right->product.label, state_.basis, settings_.choices);
-        state_.pair = ui::pair_words(*state_.comparison, left->product, right->product, language());
-    }
+    state_.amounts.reset();
+    if (left && right)
+        refresh_pair(left->product, right->product);
     refresh_prices();
+    refresh_why();
     if (const auto& held = state_.sides[ui::index_of(state_.label_side)])
         state_.label = ui::label_words(held->product, language(), settings_.choices);
     state_.aisles = aisle_words(aisles_, language());

@@ -63,6 +63,9 @@ private:
     void perform(const ui::NextLanguage&);
     void perform(const ui::NextTextSize&);
     void perform(const ui::ChooseBasis&);
+    void perform(const ui::OpenAmounts&);
+    void perform(const ui::ChooseMyAmount&);
+    void perform(const ui::OpenWhy&);
     void perform(const ui::ToggleKeep&);
     void perform(const ui::OpenLabel&);
     void perform(const ui::ShowPair&);
@@ -87,6 +90,8 @@ private:
     void offer(const std::vector<core::Product>& products);
     void refresh();
     void refresh_prices();
+    void refresh_pair(const core::Product& left, const core::Product& right);
+    void refresh_why();
 
     catalog::Store* store_;
     std::span<const ui::Language> languages_;

@@ -1,6 +1,7 @@
 #include "ui/parts/pair_table.h"
 
 #include "ui/parts/pair_row.h"
+#include "ui/widgets/button.h"
 #include "ui/widgets/line_5_20.h"
 #include "ui/widgets/text.h"
 
@@ -69,6 +70,7 @@ struct Heading {
     bool scale = false;
     bool below = false; ///< the scale needs a line of its own because the words reach into it
     float height = 0;
+    bool hint = false; ///< how to open a row is told beside it
 };
 
 Heading heading_as(const Ui& ui, std::string words, bool scale, const TableWidths& widths)
@@ -90,12 +92,28 @@ Heading continued(const Ui& ui, const std::string& words, bool scale, const Tabl
     return full.height > shorter.height ? shorter : full;
 }
 
+/// Whether the words fit over the findings.
+bool hint_fits(const Ui& ui, const TableWidths& widths)
+{
+    return widths.form == RowForm::Wide && text_width(ui, ui.language.text(TextId::why_hint), Style::QuietNote) <=
+                                               widths.finding + widths.gap + side_width(ui, widths);
+}
+
+void hint(const Ui& ui, Area area, const TableWidths& widths)
+{
+    area = area.cut_right(widths.finding + widths.gap + side_width(ui, widths));
+    area.low.y = area.high.y - line_height(ui, Style::QuietNote);
+    text(ui, ui.language.text(TextId::why_hint), Style::QuietNote, area, Align::Right);
+}
+
 Block block_of(const Ui& ui, Heading heading, const TableWidths& widths)
 {
     const float height = heading.height;
     return {height,
             [&ui, heading = std::move(heading), widths](Area area) {
                 text(ui, heading.words, Style::Strong, area, Align::Left, Role::Heading);
+                if (heading.hint)
+                    hint(ui, area, widths);
                 if (!heading.scale)
                     return;
                 area.low.y = area.high.y - line_height(ui, Style::Note);
@@ -104,13 +122,31 @@ Block block_of(const Ui& ui, Heading heading, const TableWidths& widths)
             true, ui.look.sizes.unit / 2};
 }
 
+/// A row that can be touched: as high as a finger needs, together with what is said below it.
+Block row_block(const Ui& ui, const RowWords& row, const TableWidths& widths, Actions& asked)
+{
+    const float target = ui.look.sizes.target;
+    const float own = row_height(ui, row, widths);
+    return {row.remarks.empty() ? std::max(own, target) : own,
+            [&ui, &row, &asked, widths, target](const Area& area) {
+                const std::size_t first_note = ui.notes.size();
+                draw_row(ui, row, area, widths);
+                Area touch = area;
+                touch.high.y = std::max(touch.high.y, touch.low.y + target);
+                if (touched(ui, TextId::why_hint, touch, first_note))
+                    asked.push_back(OpenWhy{row.nutrient, std::nullopt});
+            },
+            false, 0};
+}
+
 } // namespace
 
-std::vector<Block> table_blocks(const Ui& ui, const std::vector<RowWords>& rows, float width)
+std::vector<Block> table_blocks(const Ui& ui, const std::vector<RowWords>& rows, float width, Actions& asked)
 {
     const TableWidths widths = table_widths(ui, rows, width);
     std::vector<Block> blocks;
     std::optional<TextId> heading;
+    bool hinted = false;
     std::shared_ptr<const Block> again;
     for (const auto& row : rows) {
         const auto own = heading_of(row);
@@ -118,17 +154,24 @@ std::vector<Block> table_blocks(const Ui& ui, const std::vector<RowWords>& rows,
             const auto& words = ui.language.text(*own);
             const bool scale = std::ranges::any_of(
                 rows, [&](const RowWords& other) { return heading_of(other) == own && has_line(other); });
-            blocks.push_back(block_of(ui, heading_as(ui, words, scale, widths), widths));
+            Heading own_heading = heading_as(ui, words, scale, widths);
+            own_heading.hint = !hinted && hint_fits(ui, widths);
+            hinted = hinted || own_heading.hint;
+            blocks.push_back(block_of(ui, std::move(own_heading), widths));
             again = std::make_shared<const Block>(block_of(ui, continued(ui, words, scale, widths), widths));
         }
         heading = own;
         const std::size_t first = blocks.size();
-        blocks.push_back({row_height(ui, row, widths),
-                          [&ui, &row, widths](const Area& area) { draw_row(ui, row, area, widths); }, false, 0});
+        blocks.push_back(row_block(ui, row, widths, asked));
         add_remarks(ui, row, width, blocks);
         for (std::size_t i = first; i < blocks.size() && own; ++i)
             blocks[i].again = again;
     }
+    if (!hinted && !rows.empty())
+        blocks.push_back(
+            {text_height(ui, ui.language.text(TextId::why_hint), Style::QuietNote, width),
+             [&ui](const Area& area) { text(ui, ui.language.text(TextId::why_hint), Style::QuietNote, area); }, false,
+             ui.look.sizes.unit});
     return blocks;
 }
 

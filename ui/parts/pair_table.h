@@ -1,6 +1,7 @@
 // The rows of a pair under their headings, which are said again on every page that goes on with them.
 #pragma once
 
+#include "ui/actions.h"
 #include "ui/look/grid.h"
 #include "ui/state.h"
 #include "ui/ui.h"
@@ -11,7 +12,9 @@
 namespace ui {
 
 /// The rows as blocks for pages, with their headings ("Less of", "More of", the rest) and the scale of the lines below
-/// them. `rows` must outlive them.
-[[nodiscard]] std::vector<Block> table_blocks(const Ui& ui, const std::vector<RowWords>& rows, float width);
+/// them. `rows` and `asked` must outlive them. A row that is touched asks where it comes
+/// from.
+[[nodiscard]] std::vector<Block> table_blocks(const Ui& ui, const std::vector<RowWords>& rows, float width,
+                                              Actions& asked);
 
 } // namespace ui

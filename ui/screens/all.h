@@ -23,6 +23,10 @@ void pick_aisle_screen(const Ui& ui, const State& state, Actions& asked);
 void pick_product_screen(const Ui& ui, const State& state, Actions& asked);
 /// The shelf prices of a pair: two fields and the keys to type them.
 void prices_screen(const Ui& ui, const State& state, Actions& asked);
+/// How much of each: the same cup, as prepared, my amount.
+void amounts_screen(const Ui& ui, const State& state, Actions& asked);
+/// Where a figure and its finding come from.
+void why_screen(const Ui& ui, const State& state, Actions& asked);
 /// Every widget in every state: living documentation, not part of a shopper's way.
 void gallery_screen(const Ui& ui, const State& state, Actions& asked);
 

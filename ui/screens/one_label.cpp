@@ -216,7 +216,19 @@ void add_heading(const Ui& ui, const LabelWords& label, std::size_t at, const Fi
     again = std::make_shared<const Block>(full.height > plain_again.height ? plain_again : full);
 }
 
-std::vector<Block> blocks_of(const Ui& ui, const LabelWords& label, Side side, const Area& page)
+/// A figure that opens to where it comes from when it is touched, as high as a finger needs.
+void open_on_touch(const Ui& ui, core::Nutrient nutrient, Side side, Block& block, Actions& asked)
+{
+    block.height = std::max(block.height, ui.look.sizes.target);
+    block.draw = [&ui, &asked, nutrient, side, draw = std::move(block.draw)](const Area& area) {
+        const std::size_t first_note = ui.notes.size();
+        draw(area);
+        if (touched(ui, TextId::why_hint, area, first_note))
+            asked.push_back(OpenWhy{nutrient, side});
+    };
+}
+
+std::vector<Block> blocks_of(const Ui& ui, const LabelWords& label, Side side, const Area& page, Actions& asked)
 {
     const float width = page.width();
     const FigureWidths widths = figure_widths(ui, label, width);
@@ -239,6 +251,8 @@ std::vector<Block> blocks_of(const Ui& ui, const LabelWords& label, Side side, c
             add_sentence(ui, piece, page, blocks);
             break;
         }
+        if (piece.nutrient && blocks.size() > first)
+            open_on_touch(ui, *piece.nutrient, side, blocks[first], asked);
         for (std::size_t own = first; own < blocks.size(); ++own)
             blocks[own].again = again;
         if (piece.kind == Kind::Sentence)
@@ -346,7 +360,7 @@ void one_label_screen(const Ui& ui, const State& state, Actions& asked)
     const Title others = title_of(ui, state, width, false);
     Area rest = frame.body;
     rest.cut_top(others.height + sizes.unit);
-    auto blocks = blocks_of(ui, *state.label, state.label_side, rest);
+    auto blocks = blocks_of(ui, *state.label, state.label_side, rest, asked);
     if (!state.pair) {
         const auto& words = ui.language.text(TextId::label_scan_another);
         blocks.insert(blocks.begin(),

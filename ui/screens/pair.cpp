@@ -7,58 +7,81 @@
 
 #include <algorithm>
 #include <cmath>
+#include <span>
 
 namespace ui {
 namespace {
 
-constexpr core::Basis bases[] = {core::Basis::Serving, core::Basis::Package, core::Basis::SameAmount};
-constexpr TextId basis_texts[] = {TextId::basis_serving, TextId::basis_package, TextId::basis_same};
-
-/// The three bases side by side where their words fit, in letters that grow less if need be, else one below the other.
+/// The bases side by side, in letters that grow less if need be, and on as many lines as they need.
 struct BasisBar {
     Style style = Style::Note;
-    bool stacked = false;
-    float height = 0; ///< of one button
+    std::vector<std::size_t> starts; ///< the first basis of each line
+    float height = 0;                ///< of one button
     float whole = 0;
+    [[nodiscard]] bool one_line() const { return starts.size() == 1; }
 };
+
+float basis_gap(const Ui& ui)
+{
+    return 1.5F * ui.look.sizes.unit;
+}
+
+float basis_width(const Ui& ui, const BasisWords& basis, Style style, float width)
+{
+    return std::min(button_width(ui, basis.words, style), width);
+}
 
 BasisBar basis_bar(const Ui& ui, const PairWords& pair, float width)
 {
-    const float gap = 1.5F * ui.look.sizes.unit;
+    const float gap = basis_gap(ui);
     BasisBar bar;
     for (const Style style : {Style::Note, Style::Bar}) {
-        float sum = -gap;
-        for (const auto& words : pair.bases)
-            sum += button_width(ui, words, style) + gap;
         bar.style = style;
-        bar.stacked = sum > width;
-        if (!bar.stacked)
+        bar.starts.assign(1, 0);
+        float used = 0;
+        for (std::size_t i = 0; i < pair.bases.size(); ++i) {
+            const float wanted = basis_width(ui, pair.bases[i], style, width);
+            if (used > 0 && used + wanted > width) {
+                bar.starts.push_back(i);
+                used = 0;
+            }
+            used += wanted + gap;
+        }
+        if (bar.one_line())
             break;
     }
-    for (const auto& words : pair.bases)
-        bar.height = std::max(bar.height, button_height(ui, words, bar.style, width));
-    bar.whole = bar.stacked ? 3 * bar.height + 2 * gap : bar.height;
+    for (const auto& basis : pair.bases)
+        bar.height = std::max(bar.height, button_height(ui, basis.words, bar.style, width));
+    bar.whole = static_cast<float>(bar.starts.size()) * (bar.height + gap) - gap;
     return bar;
+}
+
+/// One line of the bar; what room is left over makes the buttons wider, up to a point.
+void draw_basis_line(const Ui& ui, const State& state, std::span<const BasisWords> bases, Style style, Area area,
+                     Actions& asked)
+{
+    const float gap = basis_gap(ui);
+    float spare = area.width() + gap;
+    for (const auto& basis : bases)
+        spare -= basis_width(ui, basis, style, area.width()) + gap;
+    const float extra = std::min(spare / static_cast<float>(bases.size()), 6 * ui.look.sizes.unit);
+    for (const auto& basis : bases) {
+        const Area place = area.cut_left(basis_width(ui, basis, style, area.width()) + extra);
+        if (button(ui, basis.words, basis.id, place, {style, state.basis == basis.basis, false, Align::Centre}))
+            asked.push_back(basis.opens ? Action(OpenAmounts{}) : Action(ChooseBasis{basis.basis}));
+        area.cut_left(gap);
+    }
 }
 
 void draw_basis_bar(const Ui& ui, const State& state, const PairWords& pair, Area area, Actions& asked)
 {
     const BasisBar bar = basis_bar(ui, pair, area.width());
-    const float gap = 1.5F * ui.look.sizes.unit;
-    float spare = area.width() + gap;
-    for (const auto& words : pair.bases)
-        spare -= button_width(ui, words, bar.style) + gap;
-    const float extra = std::min(spare / 3, 6 * ui.look.sizes.unit);
-    for (std::size_t i = 0; i < pair.bases.size(); ++i) {
-        const float width = button_width(ui, pair.bases[i], bar.style) + extra;
-        const Area place = bar.stacked ? area.cut_top(bar.height) : area.cut_left(width);
-        if (button(ui, pair.bases[i], basis_texts[i], place,
-                   {bar.style, state.basis == bases[i], false, Align::Centre}))
-            asked.push_back(ChooseBasis{bases[i]});
-        if (bar.stacked)
-            area.cut_top(gap);
-        else
-            area.cut_left(gap);
+    const std::span<const BasisWords> all(pair.bases);
+    for (std::size_t line = 0; line < bar.starts.size(); ++line) {
+        const std::size_t from = bar.starts[line];
+        const std::size_t to = line + 1 < bar.starts.size() ? bar.starts[line + 1] : all.size();
+        draw_basis_line(ui, state, all.subspan(from, to - from), bar.style, area.cut_top(bar.height), asked);
+        area.cut_top(basis_gap(ui));
     }
 }
 
@@ -81,11 +104,11 @@ Opening opening_of(const Ui& ui, const PairWords& pair, float width)
     const BasisBar bar = basis_bar(ui, pair, width);
     Opening opening;
     float room = width;
-    for (const auto& words : pair.bases)
-        room -= button_width(ui, words, bar.style) + gap;
+    for (const auto& basis : pair.bases)
+        room -= button_width(ui, basis.words, bar.style) + gap;
     room -= gap; // the last word must not run up to the buttons
     const auto& sentence = pair.first.front();
-    if (!bar.stacked && room > widest_word(ui, sentence, Style::Note) &&
+    if (bar.one_line() && room > widest_word(ui, sentence, Style::Note) &&
         text_height(ui, sentence, Style::Note, room) <= 2 * line_height(ui, Style::Note)) {
         opening.beside = room;
         opening.sentence = text_height(ui, sentence, Style::Note, room);
@@ -110,13 +133,6 @@ void draw_opening(const Ui& ui, const State& state, const PairWords& pair, Area 
         area.cut_top(ui.look.sizes.unit);
     }
     draw_basis_bar(ui, state, pair, area, asked);
-}
-
-/// Which basis a page is of, where there is no room for the buttons.
-const std::string& basis_words(const State& state)
-{
-    const auto* const at = std::ranges::find(bases, state.basis);
-    return state.pair->bases[static_cast<std::size_t>(at - std::begin(bases))];
 }
 
 /// What stands above the rows. Where the letters leave room, full heads, the first sentence and the bases on the first
@@ -205,7 +221,7 @@ std::vector<Block> blocks_of(const Ui& ui, const State& state, const Above& abov
     const PairWords& pair = *state.pair;
     const float width = body.width();
     std::vector<Block> blocks;
-    auto rows = table_blocks(ui, pair.rows, width);
+    auto rows = table_blocks(ui, pair.rows, width, asked);
     const bool calories_first = !pair.rows.empty() && pair.rows.front().nutrient == core::Nutrient::Calories;
     std::size_t taken = 0;
     // Whatever must be known before a figure is read stands before the first of them.
@@ -259,7 +275,7 @@ void pair_screen(const Ui& ui, const State& state, Actions& asked)
     else if (above.full)
         draw_basis_bar(ui, state, *state.pair, rest.cut_top(above.basis_again), asked);
     else
-        text(ui, basis_words(state), Style::Bar, rest.cut_top(above.basis_again));
+        text(ui, basis_heading(*state.pair, state.basis), Style::Bar, rest.cut_top(above.basis_again));
     rest.cut_top(unit);
     draw_page(blocks, pages, rest);
     close_frame(ui, state, frame, pages.paging, asked);

@@ -14,6 +14,8 @@ constexpr ScreenInfo list[] = {
     {ScreenId::PickAisle, "pick_aisle", pick_aisle_screen},
     {ScreenId::PickProduct, "pick_product", pick_product_screen},
     {ScreenId::Prices, "prices", prices_screen},
+    {ScreenId::Amounts, "amounts", amounts_screen},
+    {ScreenId::Why, "why", why_screen},
     {ScreenId::Gallery, "gallery", gallery_screen},
 };
 

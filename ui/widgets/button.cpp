@@ -58,4 +58,24 @@ bool button(const Ui& ui, std::string_view words, std::optional<TextId> id, cons
     return asked;
 }
 
+bool touched(const Ui& ui, TextId id, const Area& area, std::size_t first_note)
+{
+    if (first_note >= ui.notes.size())
+        return false;
+    ImGui::SetCursorScreenPos(area.low);
+    ImGui::PushID(static_cast<int>(first_note));
+    const bool asked = ImGui::InvisibleButton("touch", {std::max(1.0F, area.width()), std::max(1.0F, area.height())});
+    const bool pressed = ImGui::IsItemActive() && ImGui::IsItemHovered();
+    ImGui::PopID();
+    if (pressed)
+        canvas().AddRect(area.low, area.high, ui.look.theme.ink, ui.look.sizes.corner, 0, 3 * ui.look.sizes.line);
+    Note& note = ui.notes[first_note];
+    note.role = Role::Button;
+    note.id = id;
+    note.low = area.low;
+    note.high = area.high;
+    note.touchable = true;
+    return asked;
+}
+
 } // namespace ui

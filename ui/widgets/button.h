@@ -30,4 +30,8 @@ bool button(const Ui& ui, TextId id, const Area& area, ButtonLook look = {});
 /// A button with words of its own (a product's name).
 bool button(const Ui& ui, std::string_view words, std::optional<TextId> id, const Area& area, ButtonLook look = {});
 
+/// Makes an area that was drawn already one thing to touch: the first note of it, from `first_note` on, takes the area
+/// and `id`. True in the frame in which the finger lifted on it. Equal areas need ImGui::PushID.
+bool touched(const Ui& ui, TextId id, const Area& area, std::size_t first_note);
+
 } // namespace ui

@@ -2,6 +2,8 @@
 
 #include "core/compare/comparison.h"
 #include "core/label/aims.h"
+#include "core/label/sharpen.h"
+#include "ui/words/contradiction_words.h"
 #include "ui/words/numbers.h"
 #include "ui/words/pair_words.h"
 
@@ -14,7 +16,8 @@ using Servings = core::ServingsPerContainer::Kind;
 class Writer {
 public:
     Writer(const core::Product& product, const Language& language, const core::Choices& choices)
-        : product_(product), label_(product.label), language_(language), choices_(choices)
+        : product_(product), label_(product.label), language_(language), choices_(choices),
+          sharp_(core::sharpen(product.label))
     {
         words_.name = product.name;
         words_.brand = product.brand;
@@ -73,8 +76,15 @@ private:
             lead(TextId::label_net_quantity, label_.net_quantity->printed);
         if (label_.servings.count > core::Count::whole(1))
             sentence(whole_package());
-        if (const auto* line = label_.per_serving.find(core::Nutrient::Calories); line && line->amount)
+        if (const auto* line = label_.per_serving.find(core::Nutrient::Calories); line && line->amount) {
             lead(TextId::n_calories, amount_words(*line->amount, core::Nutrient::Calories, language_));
+            words_.pieces.back().nutrient = core::Nutrient::Calories;
+            contradiction(label_.per_serving, core::Nutrient::Calories);
+        }
+        if (sharp_.inconsistent())
+            sentence(language_.text(TextId::inconsistent_label));
+        if (sharp_.sizes.contradict)
+            sentence(language_.fill(TextId::contradicts_net, {{"side", product_.name}}));
         if (label_.audience == core::Audience::Ages1To3)
             sentence(language_.text(TextId::label_audience_1_3));
         if (label_.audience == core::Audience::Infant)
@@ -99,7 +109,25 @@ private:
             if (percent->reading)
                 piece.reading = reading_sentence(*percent->reading, piece.percent, language_);
         }
+        if (&column == &label_.per_serving)
+            piece.nutrient = nutrient;
         add(std::move(piece));
+        contradiction(column, nutrient);
+    }
+
+    /// What cannot be right is marked where it stands.
+    void contradiction(const core::Column& column, core::Nutrient nutrient)
+    {
+        const bool own = &column == &label_.per_serving;
+        const auto& back = own ? sharp_.serving.of(nutrient) : sharp_.second->of(nutrient);
+        const core::Line* line = column.find(nutrient);
+        if (!back.contradiction || !line)
+            return;
+        core::Shown shown;
+        shown.printed = *line;
+        shown.contradiction = back.contradiction;
+        shown.against = back.against;
+        sentence(contradiction_sentence(shown, nutrient, nutrient_name(nutrient, language_), language_));
     }
 
     void group(const core::Column& column, core::Aim aim, TextId title)
@@ -178,6 +206,7 @@ private:
     const core::Label& label_;
     const Language& language_;
     const core::Choices& choices_;
+    const core::SharpLabel sharp_;
     LabelWords words_;
 };
 

@@ -25,6 +25,7 @@ struct LabelPiece {
     std::string percent; ///< "8 %", or empty
     std::string reading; ///< "8 %, between 5 and 20", or empty
     std::optional<int> percent_value;
+    std::optional<core::Nutrient> nutrient = {}; ///< of a figure that opens to where it comes from
     bool operator==(const LabelPiece&) const = default;
 };
 

@@ -1,7 +1,11 @@
 #include "ui/words/pair_words.h"
 
+#include "core/compare/shown_figure.h"
 #include "core/label/household.h"
+#include "ui/words/contradiction_words.h"
 #include "ui/words/numbers.h"
+
+#include <algorithm>
 
 namespace ui {
 namespace {
@@ -70,58 +74,12 @@ FigureWords figure_words(const Shown& shown, core::Nutrient nutrient, const Lang
     return words;
 }
 
-TextId finding_text(const core::Row& row)
-{
-    const bool calories = row.nutrient == core::Nutrient::Calories;
-    switch (row.finding) {
-    case Finding::LeftLess:
-        return calories ? TextId::finding_left_fewer : TextId::finding_left_less;
-    case Finding::LeftMore:
-        return TextId::finding_left_more;
-    case Finding::SameFigure:
-        return TextId::finding_same;
-    case Finding::TooCloseToTell:
-        return TextId::finding_too_close;
-    case Finding::NotPrinted:
-        return TextId::finding_not_printed;
-    case Finding::NotComparable:
-        break;
-    }
-    return TextId::finding_not_comparable;
-}
-
-std::optional<TextId> why_text(Why why)
-{
-    switch (why) {
-    case Why::UnlikeAudience:
-        return TextId::why_audience;
-    case Why::GramsAgainstMillilitres:
-        return TextId::why_grams_against_ml;
-    case Why::NoMetricServing:
-        return TextId::why_no_metric;
-    case Why::ServingsVaried:
-        return TextId::why_varied;
-    case Why::ServingsNotPrinted:
-        return TextId::why_servings_not_printed;
-    case Why::ServingsOffTheRule:
-        return TextId::why_servings_off;
-    case Why::FigureOffTheRule:
-        return TextId::why_figure_off;
-    case Why::PercentsOfUnlikeLabels:
-        return TextId::why_percents;
-    case Why::Comparable:
-        break;
-    }
-    return std::nullopt;
-}
-
 /// What the taught product hides: the range by the printed amount, said where it would mislead.
-std::string range_sentence(const core::ShownPercent& shown, const core::ShownPercent& once, core::Count servings,
+std::string range_sentence(const core::ShownPercent& shown, const core::ShownPercent& once, core::Ratio times,
                            const std::string& place, const Language& language)
 {
     std::string taught = percent_words(shown.percent, shown.less_than, language);
-    const std::int64_t hundredths = core::Count::whole(1).nano() / 100; // servings are printed to a half at most
-    if (once.percent * (servings.nano() / hundredths) % 100 != 0)
+    if (once.percent * times.over % times.under != 0)
         taught = language.fill(TextId::about, {{"n", taught}});
     // Where the range ends just below 20, "20%" would read as high.
     std::string high = tenths_up(shown.range->high);
@@ -135,7 +93,7 @@ std::string range_sentence(const core::ShownPercent& shown, const core::ShownPer
                                                                           : TextId::range_percent_unsure;
     return language.fill(text, {{"side", place},
                                 {"percent", percent_words(once.percent, once.less_than, language)},
-                                {"n", count_words(servings)},
+                                {"n", times_words(times)},
                                 {"taught", taught},
                                 {"low", tenths_down(shown.range->low)},
                                 {"high", high},
@@ -144,17 +102,29 @@ std::string range_sentence(const core::ShownPercent& shown, const core::ShownPer
                                 {"second", reading_word(last, language)}});
 }
 
-void remark_side(const Shown& shown, const core::Row& row, const core::Product& product, const std::string& place,
-                 const Language& language, std::vector<std::string>& remarks)
+/// One side of a row, with what its sentences need.
+struct RowSide {
+    const Shown& shown;
+    const core::Product& product;
+    std::optional<core::Ratio> times; ///< servings in the basis
+};
+
+void remark_side(const RowSide& side, const core::Row& row, const std::string& place, const Language& language,
+                 std::vector<std::string>& remarks)
 {
+    const auto& [shown, product, times] = side;
+    if (shown.contradiction)
+        remarks.push_back(contradiction_sentence(shown, row.nutrient, place, language));
+    if (!times)
+        return;
     const bool percent_says_it = shown.percent && shown.percent->say_range; // one sentence a side is enough
     if (shown.say_range && shown.range && !percent_says_it) {
         core::Figure high{shown.range->high, false, 0};
         const auto unit = core::nano_of(core::info(row.nutrient).unit);
         high.decimals = high.amount.nano() % unit == 0 ? 0 : 1;
-        remarks.push_back(language.fill(TextId::range_amount, {{"side", place},
-                                                               {"n", count_words(product.label.servings.count)},
-                                                               {"high", amount_words(high, row.nutrient, language)}}));
+        remarks.push_back(language.fill(
+            TextId::range_amount,
+            {{"side", place}, {"n", times_words(*times)}, {"high", amount_words(high, row.nutrient, language)}}));
     }
     if (!shown.percent || !shown.percent->label_reading)
         return;
@@ -162,7 +132,7 @@ void remark_side(const Shown& shown, const core::Row& row, const core::Product& 
     if (percent.say_range) {
         const auto once = core::percent_of_column(product.label, product.label.per_serving, row.nutrient);
         if (once)
-            remarks.push_back(range_sentence(percent, *once, product.label.servings.count, place, language));
+            remarks.push_back(range_sentence(percent, *once, *times, place, language));
     } else if (percent.reading && *percent.reading != *percent.label_reading)
         remarks.push_back(
             language.fill(TextId::reading_changes, {{"side", place},
@@ -171,18 +141,18 @@ void remark_side(const Shown& shown, const core::Row& row, const core::Product& 
 }
 
 /// What is to be said of both sides alike is said once.
-void add_side_remarks(const core::Row& row, const core::Product& left, const core::Product& right,
-                      const Language& language, std::vector<std::string>& remarks)
+void add_side_remarks(const core::Row& row, const RowSide& left, const RowSide& right, const Language& language,
+                      std::vector<std::string>& remarks)
 {
-    const auto said = [&](const core::Shown& shown, const core::Product& product, TextId place) {
+    const auto said = [&](const RowSide& side, TextId place) {
         std::vector<std::string> sentences;
-        remark_side(shown, row, product, language.text(place), language, sentences);
+        remark_side(side, row, language.text(place), language, sentences);
         return sentences;
     };
-    const auto both = said(row.left, left, TextId::both_sides);
-    const bool alike = both == said(row.right, right, TextId::both_sides);
-    for (const auto& sentences : {alike ? both : said(row.left, left, TextId::left),
-                                  alike ? std::vector<std::string>{} : said(row.right, right, TextId::right)})
+    const auto both = said(left, TextId::both_sides);
+    const bool alike = both == said(right, TextId::both_sides);
+    for (const auto& sentences :
+         {alike ? both : said(left, TextId::left), alike ? std::vector<std::string>{} : said(right, TextId::right)})
         remarks.insert(remarks.end(), sentences.begin(), sentences.end());
 }
 
@@ -200,7 +170,8 @@ RowWords row_words(const core::Row& row, const core::Comparison& comparison, con
     if (row.finding == Finding::NotComparable && comparison.why == Why::Comparable)
         if (const auto why = why_text(row.why))
             words.remarks.push_back(language.text(*why));
-    add_side_remarks(row, left, right, language, words.remarks);
+    add_side_remarks(row, {row.left, left, comparison.left_times}, {row.right, right, comparison.right_times}, language,
+                     words.remarks);
     return words;
 }
 
@@ -223,29 +194,61 @@ std::string sizes_sentence(const core::Comparison& comparison, const core::Label
     return language.fill(TextId::sizes_unknown, {{"left", a}, {"right", b}});
 }
 
+void add_inconsistent(const core::Comparison& comparison, const Language& language, std::vector<std::string>& first)
+{
+    const bool both = comparison.left_inconsistent && comparison.right_inconsistent;
+    const auto say = [&](TextId place) {
+        first.push_back(language.fill(TextId::inconsistent_side, {{"side", language.text(place)}}));
+    };
+    if (both)
+        say(TextId::both_sides);
+    else if (comparison.left_inconsistent)
+        say(TextId::left);
+    else if (comparison.right_inconsistent)
+        say(TextId::right);
+}
+
+/// Food as prepared is another food: with milk, with butter.
+void add_prepared(const core::Comparison& comparison, const core::Label& left, const core::Label& right,
+                  const Language& language, std::vector<std::string>& first)
+{
+    const auto prepared = [](const core::Label& label) {
+        return label.second && label.second->kind == core::SecondColumn::Kind::AsPrepared;
+    };
+    if (comparison.basis == Basis::Prepared || (!prepared(left) && !prepared(right)))
+        return;
+    TextId place = prepared(left) ? TextId::left : TextId::right;
+    if (prepared(left) && prepared(right))
+        place = TextId::both_sides;
+    first.push_back(language.fill(TextId::prepared_apart, {{"side", language.text(place)}}));
+}
+
 std::vector<std::string> first_sentences(const core::Comparison& comparison, const core::Label& left,
                                          const core::Label& right, const Language& language)
 {
-    std::vector<std::string> first{sizes_sentence(comparison, left, right, language)};
+    std::vector<std::string> first;
+    if (comparison.why == Why::Comparable && core::is_eaten(comparison.basis))
+        first.push_back(language.text(TextId::guide_package));
+    else
+        first.push_back(sizes_sentence(comparison, left, right, language));
     if (const auto why = why_text(comparison.why)) {
         first.push_back(language.text(*why));
-        if (comparison.basis != Basis::Serving)
+        if (comparison.basis != Basis::Serving) {
             first.push_back(language.text(TextId::why_shown_per_serving));
+            if (auto offer = offer_sentence(left, right, language); !offer.empty())
+                first.push_back(std::move(offer));
+        }
     }
+    add_inconsistent(comparison, language, first);
+    add_prepared(comparison, left, right, language, first);
     if (comparison.unlike_panels)
         first.push_back(language.fill(
             TextId::panels_unlike,
             {{"side", language.text(left.panel == core::Panel::Older ? TextId::side_left : TextId::side_right)}}));
-    if (comparison.basis == Basis::SameAmount && comparison.why == Why::Comparable)
+    if (comparison.why == Why::Comparable &&
+        (comparison.basis == Basis::SameAmount || comparison.basis == Basis::SameMeasure))
         first.push_back(language.text(TextId::guide_one_serving));
     return first;
-}
-
-TextId same_amount_text(const core::Label& left, const core::Label& right)
-{
-    if (core::comparable_on(Basis::SameAmount, left, right) != Why::Comparable || !left.serving.metric)
-        return TextId::basis_same;
-    return std::holds_alternative<core::Mass>(*left.serving.metric) ? TextId::basis_same_g : TextId::basis_same_ml;
 }
 
 } // namespace
@@ -256,6 +259,32 @@ const std::string& nutrient_name(core::Nutrient nutrient, const Language& langua
     // together.
     const auto first = static_cast<std::size_t>(TextId::n_calories);
     return language.text(static_cast<TextId>(first + static_cast<std::size_t>(nutrient)));
+}
+
+TextId finding_text(const core::Row& row)
+{
+    const bool calories = row.nutrient == core::Nutrient::Calories;
+    switch (row.finding) {
+    case Finding::LeftLess:
+        return calories ? TextId::finding_left_fewer : TextId::finding_left_less;
+    case Finding::LeftMore:
+        return TextId::finding_left_more;
+    case Finding::SameFigure:
+        return TextId::finding_same;
+    case Finding::TooCloseToTell:
+        return TextId::finding_too_close;
+    case Finding::NotPrinted:
+        return TextId::finding_not_printed;
+    case Finding::NotComparable:
+        break;
+    }
+    return TextId::finding_not_comparable;
+}
+
+const std::string& basis_heading(const PairWords& words, Basis basis)
+{
+    const auto at = std::ranges::find(words.bases, basis, &BasisWords::basis);
+    return at == words.bases.end() ? words.bases.front().words : at->words;
 }
 
 SideWords side_words(const core::Product& product, bool is_left, Basis basis, const Language& language)
@@ -271,8 +300,7 @@ PairWords pair_words(const core::Comparison& comparison, const core::Product& le
     words.sides = {side_words(left, true, comparison.basis, language),
                    side_words(right, false, comparison.basis, language)};
     words.first = first_sentences(comparison, left.label, right.label, language);
-    words.bases = {language.text(TextId::basis_serving), language.text(TextId::basis_package),
-                   language.text(same_amount_text(left.label, right.label))};
+    words.bases = bases_words(comparison, left.label, right.label, language);
     for (const auto& row : comparison.rows)
         words.rows.push_back(row_words(row, comparison, left, right, language));
     return words;

@@ -3,6 +3,7 @@
 
 #include "core/compare/comparison.h"
 #include "core/product.h"
+#include "ui/words/basis_words.h"
 #include "ui/words/language.h"
 
 #include <array>
@@ -53,12 +54,15 @@ struct Section {
 /// A whole comparison in words.
 struct PairWords {
     std::array<SideWords, 2> sides;
-    std::vector<std::string> first;   ///< said before all figures: serving sizes, why not, unlike labels
-    std::array<std::string, 3> bases; ///< the three buttons: one serving, whole package, same amount
+    std::vector<std::string> first; ///< said before all figures: serving sizes, why not, unlike labels
+    std::vector<BasisWords> bases;  ///< the buttons
     std::vector<RowWords> rows;
     std::vector<Section> sections; ///< behind the rows
     bool operator==(const PairWords&) const = default;
 };
+
+/// What stands on the button of a basis; the first one's words where it is not offered.
+[[nodiscard]] const std::string& basis_heading(const PairWords& words, core::Basis basis);
 
 /// Words a comparison: the one place that words a finding.
 [[nodiscard]] PairWords pair_words(const core::Comparison& comparison, const core::Product& left,
@@ -67,6 +71,9 @@ struct PairWords {
 /// Words the head of one side. On the basis of the package it tells what the package holds in household measures.
 [[nodiscard]] SideWords side_words(const core::Product& product, bool is_left, core::Basis basis,
                                    const Language& language);
+
+/// The words of a finding: "Left has less".
+[[nodiscard]] TextId finding_text(const core::Row& row);
 
 /// A nutrient's name.
 [[nodiscard]] const std::string& nutrient_name(core::Nutrient nutrient, const Language& language);

@@ -37,17 +37,40 @@ namespace ui {
     /* The 5/20 reading, always in a sentence */ \
     X(reading_low) X(reading_between) X(reading_high) X(word_low) X(word_between) X(word_high) \
     /* Pair */ \
-    X(basis_serving) X(basis_package) X(basis_same_g) X(basis_same_ml) X(basis_same) X(sizes_same) \
+    X(basis_serving) X(basis_package) X(basis_same_g) X(basis_same_ml) X(basis_same) \
+    X(basis_same_cup) X(basis_same_tablespoon) X(basis_same_teaspoon) X(basis_same_piece) \
+    X(basis_my) \
+    X(basis_other) X(basis_my_chosen) X(basis_prepared) X(my_one_serving) \
+    X(my_servings) X(my_one_cup) X(my_cups) X(my_one_tablespoon) \
+    X(my_tablespoons) X(my_one_piece) X(my_pieces) X(my_whole_package) \
+    X(my_half_package) X(my_part_package) X(my_packages) X(sizes_same) \
     X(sizes_differ) X(sizes_unlike) X(sizes_unknown) X(side_servings_number) X(side_servings_one) \
     X(side_servings_about) X(side_servings_about_one) X(side_servings_varied) X(side_servings_single) \
     X(side_servings_none) X(size_not_printed) X(package_is) X(heading_calories) X(heading_first) X(heading_less_of) \
     X(heading_more_of) X(heading_other) X(heading_other_one) \
     X(heading_continued) X(finding_left_less) X(finding_left_more) X(finding_left_fewer) \
     X(finding_same) X(finding_too_close) X(finding_not_printed) X(finding_not_comparable) X(why_audience) \
-    X(why_grams_against_ml) X(why_no_metric) X(why_varied) X(why_servings_not_printed) X(why_servings_off) \
-    X(why_figure_off) X(why_percents) X(why_shown_per_serving) X(panels_unlike) X(guide_one_serving) \
+    X(why_grams_against_ml) X(why_no_metric) \
+    X(why_no_household) X(why_unlike_measures) X(why_not_prepared) X(why_varied) X(why_servings_not_printed) X(why_servings_off) \
+    X(why_servings_net) \
+    X(why_percents) X(why_shown_per_serving) \
+    X(why_offer) X(prepared_apart) X(inconsistent_side) X(inconsistent_label) \
+    X(contradicts_rule) X(contradicts_percent) X(contradicts_whole) X(contradicts_net) X(panels_unlike) X(guide_one_serving) \
+    X(guide_package) \
     X(guide_line) X(both_sides) X(range_percent) X(range_percent_unsure) X(range_percent_any) X(about) \
     X(just_under) X(range_amount) X(reading_changes) \
+    X(why_title) X(why_printed) X(why_not_printed) X(why_not_significant) \
+    X(why_amount) X(why_percent) X(why_percent_of_amount) X(why_together) \
+    X(why_whole) X(why_part) X(why_serving_size) X(why_servings) \
+    X(why_narrowed) X(why_times) X(why_per_hundred) X(why_percent_counted) \
+    X(why_on_basis) X(why_percent_on_basis) X(why_range) X(why_range_below) \
+    X(why_finding) X(why_less) X(why_same_figure) X(why_too_close) \
+    X(why_too_close_plain) X(why_aim_less) X(why_aim_more) X(why_good_to_know) \
+    X(why_vitamin_steps) X(why_low_sodium) X(why_protein_percent) X(why_no_daily_value) \
+    X(why_sizes_differ_note) X(why_label_may_be_wrong) X(why_hint) X(amounts_title) \
+    X(amounts_lead) X(amounts_servings) X(amounts_cups) X(amounts_tablespoons) \
+    X(amounts_pieces) X(amounts_package) X(amounts_more) X(amounts_fewer) \
+    X(amounts_show) \
     /* Figures */ \
     X(less_than) X(percent_less_than) X(not_printed_short) X(not_significant_short) \
     /* Nutrients, in the order of the panel */ \

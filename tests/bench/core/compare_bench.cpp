@@ -54,6 +54,9 @@ double naive_amount(const core::Label& label, core::Nutrient nutrient, core::Bas
     case core::Basis::SameAmount:
         return printed / in_grams(std::get<core::Mass>(*label.serving.metric).nano()) * 100;
     case core::Basis::Serving:
+    case core::Basis::SameMeasure:
+    case core::Basis::MyAmount:
+    case core::Basis::Prepared:
         break;
     }
     return printed;

@@ -20,6 +20,8 @@ namespace test {
 /// The same comparison with the two sides exchanged.
 [[nodiscard]] inline core::Comparison swapped(core::Comparison comparison)
 {
+    std::swap(comparison.left_inconsistent, comparison.right_inconsistent);
+    std::swap(comparison.left_times, comparison.right_times);
     for (auto& row : comparison.rows) {
         std::swap(row.left, row.right);
         if (row.finding == core::Finding::LeftLess)

@@ -2,6 +2,7 @@
 #include "catalog/store/store.h"
 #include "kiosk/command/compare.h"
 #include "kiosk/command/json_out.h"
+#include "kiosk/command/json_why.h"
 #include "tests/support/label_maker.h"
 #include "tests/support/temp_folder.h"
 
@@ -133,15 +134,20 @@ core::Label rich_label()
 
 core::Label plain_label()
 {
-    auto label =
-        make_label("28 g", "2", {{N::Calories, "150"}, {N::TotalFat, "3"}, {N::SaturatedFat, "1"}, {N::Sodium, "60"}});
+    auto label = make_label("28 g", "2",
+                            {{N::Calories, "150"},
+                             {N::TotalFat, "3"},
+                             {N::SaturatedFat, "1"},
+                             {N::Sodium, "60"},
+                             {N::TotalCarbohydrate, "less than 1"},
+                             {N::TotalSugars, "1"}});
     label.net_quantity = core::parse_net_quantity("2 - 1 OZ BAGS");
     return label;
 }
 
 core::Label without_size()
 {
-    return make_label("", "varied", {{N::TotalFat, "3"}});
+    return make_label("", "varied", {{N::TotalFat, "3"}, {N::SaturatedFat, "5"}});
 }
 
 /// A catalog with the three, and a run of the command on two of them.
@@ -174,7 +180,7 @@ struct Shop {
     {
         out.str("");
         err.str("");
-        return kiosk::compare({left, right, basis, json, path, language, {}, left_price, right_price}, out, err);
+        return kiosk::compare({left, right, basis, {}, json, path, language, {}, left_price, right_price}, out, err);
     }
 };
 
@@ -225,9 +231,11 @@ TEST_CASE("json: every name is documented, and every documented one is used")
             names[kind].insert(kiosk::json_name(static_cast<decltype(last)>(i)));
         CHECK(names[kind].size() == static_cast<std::size_t>(last) + 1); // no name twice
     };
-    collect("basis", core::Basis::SameAmount);
+    collect("basis", core::Basis::Prepared);
     collect("finding", core::Finding::NotComparable);
     collect("why", core::Why::PercentsOfUnlikeLabels);
+    collect("contradiction", core::Contradiction::PartAgainstWhole);
+    collect("step", core::Step::Kind::PercentOnBasis);
     collect("source", core::Source::NotSignificant);
     collect("reading", core::Reading::High);
     collect("aim", core::Aim::Neither);
@@ -264,11 +272,12 @@ TEST_CASE("json: figures are exact text, ranges are half open")
         CHECK(row["aim"] == "less");
         CHECK(row["finding"] == "left_more");
         CHECK(row["left"]["amount"] == "495");
-        CHECK(row["left"]["range"] == Json({{"low", "446.25"}, {"below", "546.25"}}));
+        // 255 g (254 to 256) in servings of 29.5 to 30.5 g are 8.33 to 8.68: "about 9" is 8.5 to 8.68 here.
+        CHECK(row["left"]["range"] == Json({{"low", "446.25"}, {"below", "498.983051"}}));
         CHECK(row["left"]["daily_value"]["percent"] == 18);
         CHECK(row["left"]["daily_value"]["say_range"] == true);
         CHECK(row["left"]["daily_value"]["range"]["low"] == "19.402173913");
-        CHECK(row["left"]["daily_value"]["range"]["below"] == "23.75");
+        CHECK(row["left"]["daily_value"]["range"]["below"] == "21.694915255");
         CHECK(row["left"]["daily_value"]["reading"].is_null()); // between or high: the label does not tell
         CHECK(row["left"]["daily_value"]["reading_of_one_serving"] == "low");
         return;
@@ -366,9 +375,11 @@ TEST_CASE("compare command: a second column per container is said to be used for
     Shop shop;
     auto rich = rich_label();
     rich.servings = core::parse_servings("2").value();
+    rich.net_quantity = core::parse_net_quantity("NET WT 2.1 OZ (60 g)"); // two servings of 30 g
     rich.second =
         core::SecondColumn{core::SecondColumn::Kind::PerContainer,
                            make_label("", "", {{N::Calories, "270"}, {N::SaturatedFat, "12", "60%"}}).per_serving};
+    rich.per_serving.lines[N::SaturatedFat].amount = core::parse_figure(N::SaturatedFat, "6").value();
     catalog::Store(shop.path).put(make_product("952000000001", "Corn chips", rich));
     REQUIRE(shop.compare(shop.rich.gtin.digits(), shop.plain.gtin.digits(), core::Basis::Package) == 0);
     const auto json = Json::parse(shop.out.str());
@@ -376,7 +387,7 @@ TEST_CASE("compare command: a second column per container is said to be used for
     for (const auto& row : json["bases"][0]["rows"])
         if (row["nutrient"] == "saturated_fat") {
             CHECK(row["left"]["source"] == "printed");
-            CHECK(row["left"]["amount"] == "12"); // 2 servings of 5.5 g would be 11 g
+            CHECK(row["left"]["amount"] == "12"); // printed there, not worked out
             CHECK(row["finding"] == "left_more");
         }
     shop.json = false;

@@ -29,10 +29,11 @@ bool inside(const Note& inner, ImVec2 low, ImVec2 high)
            inner.high.y <= high.y + rounding;
 }
 
-/// A touchable area with words of their own in it, such as a row of a list.
+/// A touchable area with words of their own in it, such as a row of a list, or of a table that opens where it comes
+/// from.
 bool holds_words(const Note& note)
 {
-    return note.touchable && note.letter_px == 0;
+    return note.touchable && (note.letter_px == 0 || note.id == ui::TextId::why_hint);
 }
 
 bool may_share_a_place(const Note& a, const Note& b)
@@ -59,7 +60,7 @@ std::string fault_of(const Note& note, const ui::Sizes& sizes)
         return "cut: ";
     if (note.touchable && std::min(note.high.x - note.low.x, note.high.y - note.low.y) < sizes.target - rounding)
         return "too small to touch: ";
-    if (!holds_words(note) && note.letter_px < 24)
+    if (note.letter_px != 0 && note.letter_px < 24)
         return "letters too small: ";
     return "";
 }

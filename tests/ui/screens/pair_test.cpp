@@ -97,7 +97,7 @@ TEST_CASE("pair: the first page holds both names, the bases, the servings and th
                 CHECK(screen.says(side.servings));
             }
             for (const auto& basis : state.pair->bases)
-                CHECK(screen.says(basis));
+                CHECK(screen.says(basis.words));
             CHECK(screen.says(state.pair->first.front()));
             CHECK(screen.says("90"));
             CHECK(screen.says("230"));

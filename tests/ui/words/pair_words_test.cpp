@@ -35,6 +35,14 @@ std::string figure(const ui::FigureWords& words)
     return words.amount + " | " + words.percent;
 }
 
+std::vector<std::string> basis_texts(const ui::PairWords& pair)
+{
+    std::vector<std::string> texts;
+    for (const auto& basis : pair.bases)
+        texts.push_back(basis.words);
+    return texts;
+}
+
 constexpr auto strands = "9520141001120";
 constexpr auto granola = "9520208001131";
 constexpr auto chips = "9520366004012";
@@ -56,12 +64,14 @@ TEST_CASE("pair words: servings that differ are said first, and both heads tell 
                                             "About 12 servings, 2/3 cup (40 g) each", "17.5 oz (496 g)"});
     CHECK(english.sides[1] == ui::SideWords{"Right", "Oat granola, almond", "Dunmarrow",
                                             "About 6 servings, 1/2 cup (54 g) each", "12 oz (340 g)"});
-    CHECK(english.bases == std::array<std::string, 3>{"One serving", "Whole package", "Same amount: 100 g"});
+    CHECK(basis_texts(english) ==
+          std::vector<std::string>{"One serving", "Whole package", "Same amount: 100 g", "My amount"});
     const auto spanish = words(strands, granola, Basis::Serving, "es");
     CHECK(spanish.first == Sentences{"Las porciones no son iguales: 40 g a la izquierda, 54 g a la derecha."});
     CHECK(spanish.sides[0].place == "Izquierda");
     CHECK(spanish.sides[0].servings == "Aprox. 12 porciones de 2/3 cup (40 g)");
-    CHECK(spanish.bases == std::array<std::string, 3>{"Una porción", "Todo el paquete", "Igual cantidad: 100 g"});
+    CHECK(basis_texts(spanish) ==
+          std::vector<std::string>{"Una porción", "Todo el paquete", "Igual cantidad: 100 g", "Mi cantidad"});
 }
 
 TEST_CASE("pair words: each finding has its words, calories among them fewer")
@@ -178,7 +188,7 @@ TEST_CASE("pair words: grams beside millilitres are shown and not compared in eq
                   "One label counts in grams, the other in millilitres: equal amounts cannot be set side by side. One "
                   "serving and the whole package can.",
                   "Shown here: one serving of each."});
-    CHECK(english.bases[2] == "Same amount");
+    CHECK(basis_texts(english)[2] == "Same amount");
     for (const auto& one : english.rows)
         CHECK(one.finding == "");
     CHECK(figure(row(english, Nutrient::TotalSugars).left) == "26 g | ");

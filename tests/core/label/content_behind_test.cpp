@@ -1,6 +1,6 @@
 // Backwards from a line that prints a percent only, on labels of 2016 and before.
 #include "core/compare/comparison.h"
-#include "core/compare/content_behind.h"
+#include "core/label/content_behind.h"
 #include "tests/core/compare/rows.h"
 #include "tests/support/label_maker.h"
 

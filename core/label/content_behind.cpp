@@ -1,4 +1,4 @@
-#include "core/compare/content_behind.h"
+#include "core/label/content_behind.h"
 
 #include "core/figure/daily_values.h"
 #include "core/figure/percent.h"
@@ -42,7 +42,7 @@ Range<Content> counted_from_printed(Range<Content> behind, Nutrient nutrient, Pa
     // Of all amounts that print, only those next to the edges reach across them.
     for (const auto& figure :
          {Figure{}, printed_figure(nutrient, behind.low, panel), printed_figure(nutrient, behind.high, panel)})
-        if (behind.holds(figure.amount))
+        if (behind.low <= figure.amount && figure.amount <= behind.high) // a half may have been rounded down
             if (const auto more = range_behind(nutrient, figure, panel))
                 all = both(all, *more);
     if (!is_vitamin(nutrient, panel))
@@ -57,17 +57,11 @@ Range<Content> counted_from_printed(Range<Content> behind, Nutrient nutrient, Pa
 std::optional<Range<Content>> behind_percent(const Label& label, Nutrient nutrient, const PrintedPercent& percent,
                                              std::optional<Content> nominal)
 {
-    const auto daily = daily_value_or(label, nutrient, nominal);
-    const auto percents = range_behind(percent_rounding(nutrient, label.panel), percent);
-    if (!daily || !percents || nutrient == Nutrient::Protein)
-        return std::nullopt;
-    const Wide hundred = Percent::whole(100).nano();
-    const Range<Content> behind{Content::from_nano(rounded_down(Wide{percents->low.nano()} * daily->nano(), hundred)),
-                                Content::from_nano(rounded_up(Wide{percents->high.nano()} * daily->nano(), hundred))};
-    // Before 2016 vitamins had no printed amount to count from.
-    if (is_vitamin(nutrient, label.panel) && label.panel == Panel::Older)
+    const auto behind = content_of_percent(label, nutrient, percent, nominal);
+    // Before 2016 vitamins had no printed amount to count from; a nominal value has none either.
+    if (!behind || nominal || (is_vitamin(nutrient, label.panel) && label.panel == Panel::Older))
         return behind;
-    return nominal ? behind : counted_from_printed(behind, nutrient, label.panel);
+    return counted_from_printed(*behind, nutrient, label.panel);
 }
 
 } // namespace
@@ -100,6 +94,26 @@ std::optional<Content> nominal_value(const Label& left, const Label& right, Nutr
     if (!a_percent)
         return std::nullopt;
     return Content::whole(1);
+}
+
+std::optional<Range<Content>> content_of_percent(const Label& label, Nutrient nutrient, const PrintedPercent& percent,
+                                                 std::optional<Content> nominal)
+{
+    const auto daily = daily_value_or(label, nutrient, nominal);
+    const auto percents = range_behind(percent_rounding(nutrient, label.panel), percent);
+    if (!daily || !percents || nutrient == Nutrient::Protein)
+        return std::nullopt;
+    const Wide hundred = Percent::whole(100).nano();
+    return Range<Content>{Content::from_nano(rounded_down(Wide{percents->low.nano()} * daily->nano(), hundred)),
+                          Content::from_nano(rounded_up(Wide{percents->high.nano()} * daily->nano(), hundred))};
+}
+
+bool counted_from_amount(const Label& label, Nutrient nutrient, const Line& line)
+{
+    if (!line.amount || !line.percent)
+        return false;
+    const auto behind = content_of_percent(label, nutrient, *line.percent);
+    return behind && behind->low <= line.amount->amount && line.amount->amount <= behind->high;
 }
 
 std::optional<Range<Content>> content_behind(const Label& label, const Column& column, Nutrient nutrient,

@@ -1,0 +1,50 @@
+// The figures of a pair on the basis that was chosen, and where one of them comes from.
+#include "kiosk/session/session.h"
+
+namespace kiosk {
+
+using ui::ScreenId;
+
+void Session::perform(const ui::OpenAmounts&)
+{
+    if (state_.sides[0] && state_.sides[1])
+        go(ScreenId::Amounts);
+}
+
+void Session::perform(const ui::ChooseMyAmount& asked)
+{
+    if (!core::is_sound(asked.amount))
+        return;
+    state_.my_amount = asked.amount;
+    state_.basis = core::Basis::MyAmount;
+}
+
+void Session::perform(const ui::OpenWhy& asked)
+{
+    state_.why_of = asked;
+    go(ScreenId::Why);
+}
+
+void Session::refresh_pair(const core::Product& left, const core::Product& right)
+{
+    state_.comparison = core::compare(left.label, right.label, state_.basis, settings_.choices, state_.my_amount);
+    state_.pair = ui::pair_words(*state_.comparison, left, right, language());
+    state_.amounts = ui::amounts_words(left.label, right.label, state_.my_amount, language());
+}
+
+/// What the screen Why tells about may be gone by now: a side that was emptied, a product that was changed.
+void Session::refresh_why()
+{
+    state_.why.reset();
+    if (!state_.why_of)
+        return;
+    const auto& of = *state_.why_of;
+    if (of.side) {
+        if (const auto& held = state_.sides[ui::index_of(*of.side)])
+            state_.why = ui::why_words(held->product, of.nutrient, settings_.choices, language());
+    } else if (state_.comparison)
+        state_.why = ui::why_words(*state_.comparison, of.nutrient, state_.sides[0]->product, state_.sides[1]->product,
+                                   settings_.choices, language());
+}
+
+} // namespace kiosk
