@@ -170,6 +170,8 @@ void print_text(const core::Product& left, const core::Product& right, const std
         out << "\n" << ui::basis_heading(words, comparison.basis) << "\n";
         for (const auto& sentence : words.first)
             out << "  " << sentence << "\n";
+        if (!words.guide.empty())
+            out << "  " << words.guide << "\n";
         print_rows(words, language, out);
         for (const auto& section : words.sections)
             print_section(section, "  ", out);

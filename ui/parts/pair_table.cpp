@@ -14,18 +14,23 @@
 namespace ui {
 namespace {
 
-/// What must be said beside a row, close below it: in one line where that holds it, else one below the other.
-void add_remarks(const Ui& ui, const RowWords& row, float width, std::vector<Block>& blocks)
+/// What must be said beside a row: in one line where that holds it, else one below the other.
+std::vector<std::string> remark_lines(const Ui& ui, const RowWords& row, float width)
 {
     std::string joined;
     for (const auto& remark : row.remarks)
         joined += (joined.empty() ? "" : "   ") + remark;
-    if (joined.empty())
+    if (joined.empty() || text_width(ui, joined, Style::QuietNote) > width)
+        return row.remarks;
+    return {joined};
+}
+
+/// The remarks close below their row, each a block of its own.
+void add_remarks(const Ui& ui, const std::vector<std::string>& lines, float width, std::vector<Block>& blocks)
+{
+    if (lines.empty())
         return;
     blocks.back().with_next = true;
-    std::vector<std::string> lines{joined};
-    if (text_width(ui, joined, Style::QuietNote) > width)
-        lines = row.remarks;
     for (std::size_t i = 0; i < lines.size(); ++i) {
         const bool last = i + 1 == lines.size();
         const float below = last ? row_padding(ui) / 2 : 0;
@@ -70,7 +75,7 @@ struct Heading {
     bool scale = false;
     bool below = false; ///< the scale needs a line of its own because the words reach into it
     float height = 0;
-    bool hint = false; ///< how to open a row is told beside it
+    std::string hint = {}; ///< said beside it, over the findings; may be empty
 };
 
 Heading heading_as(const Ui& ui, std::string words, bool scale, const TableWidths& widths)
@@ -93,17 +98,23 @@ Heading continued(const Ui& ui, const std::string& words, bool scale, const Tabl
 }
 
 /// Whether the words fit over the findings.
-bool hint_fits(const Ui& ui, const TableWidths& widths)
+bool hint_fits(const Ui& ui, const std::string& words, const TableWidths& widths)
 {
-    return widths.form == RowForm::Wide && text_width(ui, ui.language.text(TextId::why_hint), Style::QuietNote) <=
-                                               widths.finding + widths.gap + side_width(ui, widths);
+    return widths.form == RowForm::Wide &&
+           text_width(ui, words, Style::QuietNote) <= widths.finding + widths.gap + side_width(ui, widths);
 }
 
-void hint(const Ui& ui, Area area, const TableWidths& widths)
+void hint(const Ui& ui, const std::string& words, Area area, const TableWidths& widths)
 {
     area = area.cut_right(widths.finding + widths.gap + side_width(ui, widths));
     area.low.y = area.high.y - line_height(ui, Style::QuietNote);
-    text(ui, ui.language.text(TextId::why_hint), Style::QuietNote, area, Align::Right);
+    text(ui, words, Style::QuietNote, area, Align::Right);
+}
+
+Block quiet(const Ui& ui, const std::string& words, float width)
+{
+    return {text_height(ui, words, Style::QuietNote, width),
+            [&ui, &words](const Area& area) { text(ui, words, Style::QuietNote, area); }, false, ui.look.sizes.unit};
 }
 
 Block block_of(const Ui& ui, Heading heading, const TableWidths& widths)
@@ -112,8 +123,8 @@ Block block_of(const Ui& ui, Heading heading, const TableWidths& widths)
     return {height,
             [&ui, heading = std::move(heading), widths](Area area) {
                 text(ui, heading.words, Style::Strong, area, Align::Left, Role::Heading);
-                if (heading.hint)
-                    hint(ui, area, widths);
+                if (!heading.hint.empty())
+                    hint(ui, heading.hint, area, widths);
                 if (!heading.scale)
                     return;
                 area.low.y = area.high.y - line_height(ui, Style::Note);
@@ -122,56 +133,74 @@ Block block_of(const Ui& ui, Heading heading, const TableWidths& widths)
             true, ui.look.sizes.unit / 2};
 }
 
-/// A row that can be touched: as high as a finger needs, together with what is said below it.
-Block row_block(const Ui& ui, const RowWords& row, const TableWidths& widths, Actions& asked)
+/// A row that can be touched: as high as a finger needs. A low one takes its remarks into the same piece.
+void add_row(const Ui& ui, const RowWords& row, const TableWidths& widths, float width, std::vector<Block>& blocks,
+             Actions& asked)
 {
-    const float target = ui.look.sizes.target;
     const float own = row_height(ui, row, widths);
-    return {row.remarks.empty() ? std::max(own, target) : own,
-            [&ui, &row, &asked, widths, target](const Area& area) {
-                const std::size_t first_note = ui.notes.size();
-                draw_row(ui, row, area, widths);
-                Area touch = area;
-                touch.high.y = std::max(touch.high.y, touch.low.y + target);
-                if (touched(ui, TextId::why_hint, touch, first_note))
-                    asked.push_back(OpenWhy{row.nutrient, std::nullopt});
-            },
-            false, 0};
+    auto lines = remark_lines(ui, row, width);
+    const bool inside = own - row_padding(ui) < ui.look.sizes.target;
+    const float apart = inside || lines.empty() ? 0 : row_padding(ui); // remarks of a high row begin inside it
+    float height = own;
+    if (inside && !lines.empty())
+        height -= row_padding(ui) / 2;
+    for (const auto& line : lines)
+        height += inside ? text_height(ui, line, Style::QuietNote, width) : 0;
+    height = std::max(height, ui.look.sizes.target);
+    blocks.push_back(
+        {height,
+         [&ui, &row, &asked, widths, own, apart, said = inside ? lines : std::vector<std::string>{}](const Area& area) {
+             const std::size_t first_note = ui.notes.size();
+             Area rest = area;
+             draw_row(ui, row, {rest.low, {rest.high.x, rest.low.y + own}}, widths);
+             rest.cut_top(own - row_padding(ui));
+             for (const auto& line : said)
+                 rest.cut_top(text(ui, line, Style::QuietNote, rest));
+             Area touch = area;
+             touch.high.y -= apart;
+             if (touched(ui, TextId::why_hint, touch, first_note))
+                 asked.push_back(OpenWhy{row.nutrient, std::nullopt});
+         },
+         false, 0});
+    if (!inside)
+        add_remarks(ui, lines, width, blocks);
 }
 
 } // namespace
 
-std::vector<Block> table_blocks(const Ui& ui, const std::vector<RowWords>& rows, float width, Actions& asked)
+std::vector<Block> table_blocks(const Ui& ui, const PairWords& pair, float width, Actions& asked)
 {
+    const auto& rows = pair.rows;
     const TableWidths widths = table_widths(ui, rows, width);
     std::vector<Block> blocks;
     std::optional<TextId> heading;
     bool hinted = false;
+    const std::string& touch = ui.language.text(TextId::why_hint);
+    const bool guided = !pair.guide.empty() && hint_fits(ui, pair.guide, widths);
     std::shared_ptr<const Block> again;
     for (const auto& row : rows) {
         const auto own = heading_of(row);
         if (own && own != heading) {
+            if (!pair.guide.empty() && !guided && !again)
+                blocks.push_back(quiet(ui, pair.guide, width));
             const auto& words = ui.language.text(*own);
             const bool scale = std::ranges::any_of(
                 rows, [&](const RowWords& other) { return heading_of(other) == own && has_line(other); });
             Heading own_heading = heading_as(ui, words, scale, widths);
-            own_heading.hint = !hinted && hint_fits(ui, widths);
-            hinted = hinted || own_heading.hint;
+            if (guided || (!hinted && hint_fits(ui, touch, widths)))
+                own_heading.hint = guided ? pair.guide : touch;
+            hinted = hinted || (!guided && !own_heading.hint.empty());
             blocks.push_back(block_of(ui, std::move(own_heading), widths));
             again = std::make_shared<const Block>(block_of(ui, continued(ui, words, scale, widths), widths));
         }
         heading = own;
         const std::size_t first = blocks.size();
-        blocks.push_back(row_block(ui, row, widths, asked));
-        add_remarks(ui, row, width, blocks);
+        add_row(ui, row, widths, width, blocks, asked);
         for (std::size_t i = first; i < blocks.size() && own; ++i)
             blocks[i].again = again;
     }
     if (!hinted && !rows.empty())
-        blocks.push_back(
-            {text_height(ui, ui.language.text(TextId::why_hint), Style::QuietNote, width),
-             [&ui](const Area& area) { text(ui, ui.language.text(TextId::why_hint), Style::QuietNote, area); }, false,
-             ui.look.sizes.unit});
+        blocks.push_back(quiet(ui, touch, width));
     return blocks;
 }
 

@@ -12,9 +12,9 @@
 namespace ui {
 
 /// The rows as blocks for pages, with their headings ("Less of", "More of", the rest) and the scale of the lines below
-/// them. `rows` and `asked` must outlive them. A row that is touched asks where it comes
+/// them. `pair` and `asked` must outlive them. A row that is touched asks where it comes
 /// from.
-[[nodiscard]] std::vector<Block> table_blocks(const Ui& ui, const std::vector<RowWords>& rows, float width,
+[[nodiscard]] std::vector<Block> table_blocks(const Ui& ui, const PairWords& pair, float width,
                                               Actions& asked);
 
 } // namespace ui

@@ -107,6 +107,10 @@ Opening opening_of(const Ui& ui, const PairWords& pair, float width)
     for (const auto& basis : pair.bases)
         room -= button_width(ui, basis.words, bar.style) + gap;
     room -= gap; // the last word must not run up to the buttons
+    if (pair.first.empty()) {
+        opening.height = bar.whole;
+        return opening;
+    }
     const auto& sentence = pair.first.front();
     if (bar.one_line() && room > widest_word(ui, sentence, Style::Note) &&
         text_height(ui, sentence, Style::Note, room) <= 2 * line_height(ui, Style::Note)) {
@@ -128,7 +132,7 @@ void draw_opening(const Ui& ui, const State& state, const PairWords& pair, Area 
         area.cut_left(1.5F * ui.look.sizes.unit);
         words.low.y += std::floor((words.height() - opening.sentence) / 2);
         text(ui, pair.first.front(), Style::Note, words);
-    } else {
+    } else if (!pair.first.empty()) {
         text(ui, pair.first.front(), Style::Note, area.cut_top(opening.sentence));
         area.cut_top(ui.look.sizes.unit);
     }
@@ -221,12 +225,12 @@ std::vector<Block> blocks_of(const Ui& ui, const State& state, const Above& abov
     const PairWords& pair = *state.pair;
     const float width = body.width();
     std::vector<Block> blocks;
-    auto rows = table_blocks(ui, pair.rows, width, asked);
+    auto rows = table_blocks(ui, pair, width, asked);
     const bool calories_first = !pair.rows.empty() && pair.rows.front().nutrient == core::Nutrient::Calories;
     std::size_t taken = 0;
     // Whatever must be known before a figure is read stands before the first of them.
     const bool nothing_compared = state.comparison && state.comparison->why != core::Why::Comparable;
-    const std::size_t before = nothing_compared ? pair.first.size() : 1;
+    const std::size_t before = nothing_compared ? pair.first.size() : std::min<std::size_t>(1, pair.first.size());
     if (!above.full) {
         for (std::size_t i = 0; i < before; ++i)
             blocks.push_back(sentence(ui, pair.first[i], width));

@@ -18,18 +18,18 @@ BasisWords same_amount(const core::Label& left, const core::Label& right, const 
     TextId id = TextId::basis_same;
     if (core::comparable_on(Basis::SameAmount, left, right) == Why::Comparable && left.serving.metric)
         id = std::holds_alternative<core::Mass>(*left.serving.metric) ? TextId::basis_same_g : TextId::basis_same_ml;
-    return {Basis::SameAmount, id, language.text(id)};
+    return {Basis::SameAmount, TextId::basis_same, language.text(id)};
 }
 
 BasisWords same_measure(const core::Household& measure, const Language& language)
 {
     switch (measure.unit) {
     case Kitchen::Tablespoon:
-        return {Basis::SameMeasure, TextId::basis_same_tablespoon, language.text(TextId::basis_same_tablespoon)};
+        return {Basis::SameMeasure, TextId::basis_same, language.text(TextId::basis_same_tablespoon)};
     case Kitchen::Teaspoon:
-        return {Basis::SameMeasure, TextId::basis_same_teaspoon, language.text(TextId::basis_same_teaspoon)};
+        return {Basis::SameMeasure, TextId::basis_same, language.text(TextId::basis_same_teaspoon)};
     case Kitchen::Piece:
-        return {Basis::SameMeasure, TextId::basis_same_piece,
+        return {Basis::SameMeasure, TextId::basis_same,
                 language.fill(TextId::basis_same_piece, {{"piece", measure.noun}})};
     case Kitchen::Cup:
     case Kitchen::FluidOunce:
@@ -37,14 +37,21 @@ BasisWords same_measure(const core::Household& measure, const Language& language
     case Kitchen::Package:
         break;
     }
-    return {Basis::SameMeasure, TextId::basis_same_cup, language.text(TextId::basis_same_cup)};
+    return {Basis::SameMeasure, TextId::basis_same, language.text(TextId::basis_same_cup)};
+}
+
+/// As a kitchen says it: "1 1/2".
+std::string ratio_words(core::Ratio times)
+{
+    const auto text = core::ratio_text(times);
+    return text ? *text : times_words(times);
 }
 
 /// Singular up to one: "1/2 cup", "1 1/2 cups".
 std::string counted(const core::MyAmount& amount, TextId one, TextId many, const Language& language)
 {
     const bool is_one = amount.times.over <= amount.times.under;
-    return language.fill(is_one ? one : many, {{"n", times_words(amount.times)}});
+    return language.fill(is_one ? one : many, {{"n", ratio_words(amount.times)}});
 }
 
 std::string package_words(core::Ratio times, const Language& language)
@@ -54,15 +61,16 @@ std::string package_words(core::Ratio times, const Language& language)
     if (2 * times.over == times.under)
         return language.text(TextId::my_half_package);
     return language.fill(times.over < times.under ? TextId::my_part_package : TextId::my_packages,
-                         {{"n", times_words(times)}});
+                         {{"n", ratio_words(times)}});
 }
 
 } // namespace
 
 std::string times_words(core::Ratio times)
 {
-    if (const auto text = core::ratio_text(times))
-        return *text;
+    if (10 % times.under != 0) // thirds and quarters are said as such, halves as labels print servings: 2.5
+        if (const auto text = core::ratio_text(times))
+            return *text;
     constexpr std::int64_t thousand = 1'000;
     std::string text = core::decimal_text((times.over * thousand + times.under / 2) / times.under * 1'000'000, 3);
     text.erase(text.find_last_not_of('0') + 1);
@@ -77,7 +85,7 @@ std::string my_amount_words(const core::MyAmount& amount, const Language& langua
     case Of::Servings:
         if (amount.times.over == amount.times.under)
             return language.text(TextId::my_one_serving);
-        return language.fill(TextId::my_servings, {{"n", times_words(amount.times)}});
+        return language.fill(TextId::my_servings, {{"n", ratio_words(amount.times)}});
     case Of::Cups:
         return counted(amount, TextId::my_one_cup, TextId::my_cups, language);
     case Of::Tablespoons:

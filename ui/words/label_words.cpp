@@ -93,6 +93,7 @@ private:
             sentence(language_.text(TextId::label_panel_older));
         sentence(language_.text(label_.audience == core::Audience::Adult ? TextId::label_percent_guide
                                                                          : TextId::label_percent_guide_child));
+        sentence(language_.text(TextId::why_hint));
     }
 
     void figure(const core::Column& column, core::Nutrient nutrient)

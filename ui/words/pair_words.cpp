@@ -227,9 +227,8 @@ std::vector<std::string> first_sentences(const core::Comparison& comparison, con
                                          const core::Label& right, const Language& language)
 {
     std::vector<std::string> first;
-    if (comparison.why == Why::Comparable && core::is_eaten(comparison.basis))
-        first.push_back(language.text(TextId::guide_package));
-    else
+    const bool eaten = comparison.why == Why::Comparable && core::is_eaten(comparison.basis);
+    if (!eaten) // servings no longer matter where all that is eaten is shown
         first.push_back(sizes_sentence(comparison, left, right, language));
     if (const auto why = why_text(comparison.why)) {
         first.push_back(language.text(*why));
@@ -300,6 +299,8 @@ PairWords pair_words(const core::Comparison& comparison, const core::Product& le
     words.sides = {side_words(left, true, comparison.basis, language),
                    side_words(right, false, comparison.basis, language)};
     words.first = first_sentences(comparison, left.label, right.label, language);
+    if (comparison.why == Why::Comparable && core::is_eaten(comparison.basis))
+        words.guide = language.text(TextId::guide_short);
     words.bases = bases_words(comparison, left.label, right.label, language);
     for (const auto& row : comparison.rows)
         words.rows.push_back(row_words(row, comparison, left, right, language));

@@ -57,6 +57,7 @@ namespace ui {
     X(why_offer) X(prepared_apart) X(inconsistent_side) X(inconsistent_label) \
     X(contradicts_rule) X(contradicts_percent) X(contradicts_whole) X(contradicts_net) X(panels_unlike) X(guide_one_serving) \
     X(guide_package) \
+    X(guide_short) \
     X(guide_line) X(both_sides) X(range_percent) X(range_percent_unsure) X(range_percent_any) X(about) \
     X(just_under) X(range_amount) X(reading_changes) \
     X(why_title) X(why_printed) X(why_not_printed) X(why_not_significant) \

@@ -3,6 +3,7 @@
 #include "kiosk/command/compare.h"
 #include "kiosk/command/json_out.h"
 #include "kiosk/command/json_why.h"
+#include "tests/kiosk/command/shop.h"
 #include "tests/support/label_maker.h"
 #include "tests/support/temp_folder.h"
 
@@ -19,7 +20,6 @@ namespace test {
 namespace {
 
 using Json = nlohmann::ordered_json;
-using N = core::Nutrient;
 
 /// A row of the page's table of fields.
 struct Field {
@@ -107,80 +107,6 @@ struct Met {
             look(value, path.empty() ? side : path + "." + side);
         }
         objects[path].push_back(own);
-    }
-};
-
-/// Two labels that between them have every field that there is.
-core::Label rich_label()
-{
-    auto label = make_label("30 g", "about 9",
-                            {{N::Calories, "130"},
-                             {N::TotalFat, "7", "9%"},
-                             {N::SaturatedFat, "5.5"},
-                             {N::Sodium, "55", "2%"},
-                             {N::DietaryFiber, "less than 1"},
-                             {N::Iron, "2", "10%"}});
-    label.per_serving.not_significant = {N::Calcium};
-    label.serving.household = "1 oz";
-    label.net_quantity = core::parse_net_quantity("NET WT 9 OZ (255 g)");
-    label.second = core::SecondColumn{
-        core::SecondColumn::Kind::AsPrepared,
-        make_label(
-            "", "",
-            {{N::Calories, "190"}, {N::DietaryFiber, "less than 1"}, {N::Sodium, "110", "5%"}, {N::Iron, "", "10%"}})
-            .per_serving};
-    return label;
-}
-
-core::Label plain_label()
-{
-    auto label = make_label("28 g", "2",
-                            {{N::Calories, "150"},
-                             {N::TotalFat, "3"},
-                             {N::SaturatedFat, "1"},
-                             {N::Sodium, "60"},
-                             {N::TotalCarbohydrate, "less than 1"},
-                             {N::TotalSugars, "1"}});
-    label.net_quantity = core::parse_net_quantity("2 - 1 OZ BAGS");
-    return label;
-}
-
-core::Label without_size()
-{
-    return make_label("", "varied", {{N::TotalFat, "3"}, {N::SaturatedFat, "5"}});
-}
-
-/// A catalog with the three, and a run of the command on two of them.
-struct Shop {
-    TempFolder folder;
-    std::string path = folder.file("shop");
-    core::Product rich = make_product("952000000001", "Corn chips", rich_label());
-    core::Product plain = make_product("952000000002", "Rice chips", plain_label());
-    core::Product bulk = make_product("952000000003", "Loose chips", without_size());
-    std::string language = "en";
-    bool json = true;
-    std::optional<core::Money> left_price;
-    std::optional<core::Money> right_price;
-    std::ostringstream out;
-    std::ostringstream err;
-
-    Shop()
-    {
-        catalog::Store store(path);
-        store.put(std::vector{rich, plain, bulk});
-        // 16300255 is an EAN-8, and as a UPC-E it stands for 163002000055: core/code/upc_e.h.
-        for (const auto& [digits, name] : {std::pair("16300255", "Short"), std::pair("163002000055", "Long")}) {
-            auto product = make_product("952000000004", name, plain_label());
-            product.gtin = core::Gtin::parse(digits).value();
-            store.put(product);
-        }
-    }
-
-    int compare(const std::string& left, const std::string& right, std::optional<core::Basis> basis = std::nullopt)
-    {
-        out.str("");
-        err.str("");
-        return kiosk::compare({left, right, basis, {}, json, path, language, {}, left_price, right_price}, out, err);
     }
 };
 

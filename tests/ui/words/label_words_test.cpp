@@ -72,6 +72,7 @@ TEST_CASE("label words: a whole label, in the taught order")
             "Eat the whole package and you eat 9 servings: every figure below counts 9 times.",
             "Calories: 130",
             "% Daily Value: 5% or less is low, 20% or more is high. It counts one serving in a day of 2,000 calories.",
+            "Touch a line: where it comes from",
             "# Less of",
             "Total fat: 7 g; 9%, between 5 and 20",
             "Saturated fat: 1 g; 5%, low (5 or less)",
@@ -107,8 +108,8 @@ TEST_CASE("label words: the same in Spanish, with the label's own words as they 
          {"Porciones por envase: 9", "Tamaño de la porción: 1 oz (28 g)",
           "Si come todo el paquete, come 9 porciones: cada cifra de abajo cuenta 9 veces.",
           "% del Valor Diario: 5% o menos es bajo, 20% o más es alto. Cuenta una porción en un día de 2,000 calorías.",
-          "# Menos de", "Grasa total: 7 g; 9%, entre 5 y 20", "Sodio: 55 mg; 2%, bajo (5 o menos)",
-          "Whole yellow corn, sunflower oil, sea salt, calcium hydroxide.",
+          "Toque una línea: de dónde sale", "# Menos de", "Grasa total: 7 g; 9%, entre 5 y 20",
+          "Sodio: 55 mg; 2%, bajo (5 o menos)", "Whole yellow corn, sunflower oil, sea salt, calcium hydroxide.",
           "La etiqueta no tenía una línea de “Contiene”.",
           "Esto decía la etiqueta el 2026-01-19. Las recetas cambian: si tiene alergias o una dieta, lea el paquete "
           "que "

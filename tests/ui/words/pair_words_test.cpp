@@ -65,13 +65,13 @@ TEST_CASE("pair words: servings that differ are said first, and both heads tell 
     CHECK(english.sides[1] == ui::SideWords{"Right", "Oat granola, almond", "Dunmarrow",
                                             "About 6 servings, 1/2 cup (54 g) each", "12 oz (340 g)"});
     CHECK(basis_texts(english) ==
-          std::vector<std::string>{"One serving", "Whole package", "Same amount: 100 g", "My amount"});
+          std::vector<std::string>{"One serving", "Whole package", "Same amount: 100 g", "Other amount"});
     const auto spanish = words(strands, granola, Basis::Serving, "es");
     CHECK(spanish.first == Sentences{"Las porciones no son iguales: 40 g a la izquierda, 54 g a la derecha."});
     CHECK(spanish.sides[0].place == "Izquierda");
     CHECK(spanish.sides[0].servings == "Aprox. 12 porciones de 2/3 cup (40 g)");
     CHECK(basis_texts(spanish) ==
-          std::vector<std::string>{"Una porción", "Todo el paquete", "Igual cantidad: 100 g", "Mi cantidad"});
+          std::vector<std::string>{"Una porción", "Todo el paquete", "Igual cantidad: 100 g", "Otra cantidad"});
 }
 
 TEST_CASE("pair words: each finding has its words, calories among them fewer")
@@ -137,7 +137,7 @@ TEST_CASE("pair words: what a multiplied figure hides is said as a range, with i
     CHECK(row(spanish, Nutrient::TotalSugars).remarks.front() ==
           "Izquierda: una cifra tan pequeña, 9 veces, puede llegar a 4.5 g.");
     CHECK(row(words(chips, salted, Basis::Serving, "en"), Nutrient::Sodium).remarks == Sentences{});
-    // 7 % x 3.5 = 24.5 %, and halves go up: what does not come out by hand is said to be about.
+    // 25 % x 3.5 = 87.5 %, and halves go up: what does not come out by hand is said to be about.
     const auto beans = words("520417009019", "9520634009022", Basis::Package, "en");
     const auto beans_es = words("520417009019", "9520634009022", Basis::Package, "es");
     const auto says = [](const ui::PairWords& pair, const std::string& sum) {
@@ -146,8 +146,8 @@ TEST_CASE("pair words: what a multiplied figure hides is said as a range, with i
                                        [&](const auto& remark) { return remark.find(sum) != std::string::npos; });
         });
     };
-    CHECK(says(beans, "7% × 3.5 = about 25%; it can be"));
-    CHECK(says(beans_es, "7% × 3.5 = aprox. 25%; puede ser de"));
+    CHECK(says(beans, "25% × 3.5 = about 88%; it can be"));
+    CHECK(says(beans_es, "25% × 3.5 = aprox. 88%; puede ser de"));
     CHECK(!says(english, "about")); // whole servings come out
     // Vitamin D 0 mcg and 0 %: what prints so may be a tenth of 2.5 % of a day above 20 % in nine servings, not in
     // eight.
@@ -187,7 +187,7 @@ TEST_CASE("pair words: grams beside millilitres are shown and not compared in eq
                   "the right.",
                   "One label counts in grams, the other in millilitres: equal amounts cannot be set side by side. One "
                   "serving and the whole package can.",
-                  "Shown here: one serving of each."});
+                  "Shown here: one serving of each.", "What can be compared: one serving, whole package."});
     CHECK(basis_texts(english)[2] == "Same amount");
     for (const auto& one : english.rows)
         CHECK(one.finding == "");
@@ -199,7 +199,8 @@ TEST_CASE("pair words: grams beside millilitres are shown and not compared in eq
                   "a la derecha.",
                   "Una etiqueta cuenta en gramos y la otra en mililitros: no se pueden poner cantidades iguales lado a "
                   "lado. Una porción y todo el paquete, sí.",
-                  "Aquí se muestra una porción de cada uno."});
+                  "Aquí se muestra una porción de cada uno.",
+                  "Lo que sí se puede comparar: una porción, todo el paquete."});
     const auto serving = words(cup, bottle, Basis::Serving, "en");
     CHECK(serving.first.size() == 1);
     CHECK(row(serving, Nutrient::TotalSugars).finding == "Left has more");
@@ -238,10 +239,11 @@ TEST_CASE("pair words: an older panel is named with its side")
 TEST_CASE("pair words: servings that vary cannot be multiplied, and that is said")
 {
     const auto english = words("520417002072", "9520233002028", Basis::Package, "en");
-    REQUIRE(english.first.size() == 3);
+    REQUIRE(english.first.size() == 4);
     CHECK(english.first[1] ==
           "“Servings varied”: there is no number to multiply by, so the whole package cannot be worked out.");
     CHECK(english.first[2] == "Shown here: one serving of each.");
+    CHECK(english.first[3] == "What can be compared: one serving, same amount: 100 g.");
     CHECK(english.sides[0].servings == "Servings varied, 2 oz (56 g) each");
     CHECK(words("520417002072", "9520233002028", Basis::Package, "es").first[1] ==
           "“Porciones variadas”: no hay un número para multiplicar, así que no se puede calcular todo el paquete.");
