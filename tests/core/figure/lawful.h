@@ -1,10 +1,10 @@
-// The rounding rules said a second time, as plainly as the Code says them: what a label may print for a true amount.
+// The rounding rules of tests/core/brute/prints.h, with halves up, as functions to hold core's engine against.
 #pragma once
 
 #include "core/label/format.h"
 #include "core/label/nutrient.h"
+#include "tests/core/brute/prints.h"
 
-#include <compare>
 #include <cstdint>
 #include <functional>
 #include <set>
@@ -13,12 +13,8 @@
 
 namespace test {
 
-/// A print: a number in billionths of a gram, calorie, percent or serving, and whether "less than" stands before it.
-struct Print {
-    std::int64_t nano;
-    bool less_than = false;
-    auto operator<=>(const Print&) const = default;
-};
+/// A number in billionths of a gram, calorie, percent or serving, and whether "less than" stands before it.
+using Print = brute::Print;
 
 /// Everything that a label may print for a true amount in billionths; independent of core's engine and its tables.
 using Lawful = std::function<std::set<Print>(std::int64_t)>;
