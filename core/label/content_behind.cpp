@@ -34,24 +34,46 @@ std::optional<Range<Content>> behind_nothing(const Label& label, Nutrient nutrie
     return Range<Content>{Content{}, Content::from_nano(daily->nano() / 50)};
 }
 
+/// Calls `visit` with the printable figures of a range that stand next to its edges, for a vitamin in each of its
+/// places.
+template<class Visit>
+void for_figures_at_edges(Range<Content> range, Nutrient nutrient, Panel panel, Visit visit)
+{
+    if (!is_vitamin(nutrient, panel)) {
+        visit(printed_figure(nutrient, range.low, panel));
+        visit(printed_figure(nutrient, range.high, panel));
+        return;
+    }
+    const VitaminPlace& place = *vitamin_place(nutrient);
+    for (std::int64_t step = std::max(place.code_step, place.guidance_step); step >= 1; step /= 10) {
+        visit(Figure{Content::from_nano((range.low.nano() + step - 1) / step * step)});
+        visit(Figure{Content::from_nano(range.high.nano() / step * step)});
+    }
+}
+
+/// Whether an amount comes to this percent; at the upper edge only as a half that was rounded down, which is none where
+/// the edge is that of "less than" or of what may print as 0.
+bool comes_to(Content amount, Range<Content> behind, const PrintedPercent& percent, PercentRounding rounding)
+{
+    const bool edge_is_half = !percent.less_than && (percent.percent > 0 || rounding == PercentRounding::Whole);
+    return behind.low <= amount && (amount < behind.high || (edge_is_half && amount == behind.high));
+}
+
 /// A maker may also count the percent from the amount as it would be printed (21 CFR 101.9(d)(7)(ii)): whatever such
 /// an amount stands for is possible too. Saturated fat of 1.25 g prints as 1.5 g, which is 7.5 and so 8 percent.
-Range<Content> counted_from_printed(Range<Content> behind, Nutrient nutrient, Panel panel)
+Range<Content> counted_from_printed(Range<Content> behind, Nutrient nutrient, Panel panel,
+                                    const PrintedPercent& percent)
 {
     Range<Content> all = behind;
-    // Of all amounts that print, only those next to the edges reach across them.
-    for (const auto& figure :
-         {Figure{}, printed_figure(nutrient, behind.low, panel), printed_figure(nutrient, behind.high, panel)})
-        if (behind.low <= figure.amount && figure.amount <= behind.high) // a half may have been rounded down
-            if (const auto more = range_behind(nutrient, figure, panel))
-                all = both(all, *more);
-    if (!is_vitamin(nutrient, panel))
-        return all;
-    // A vitamin may print to several places: half of the widest reaches as far as any.
-    const VitaminPlace& place = *vitamin_place(nutrient);
-    const std::int64_t half = std::max(place.code_step, place.guidance_step) / 2;
-    return both(all, {Content::from_nano(std::max<std::int64_t>(behind.low.nano() - half, 0)),
-                      Content::from_nano(behind.high.nano() + half)});
+    const auto add = [&](const Figure& figure) {
+        if (!comes_to(figure.amount, behind, percent, percent_rounding(nutrient, panel)))
+            return;
+        if (const auto more = range_behind(nutrient, figure, panel))
+            all = both(all, *more);
+    };
+    add(Figure{});
+    for_figures_at_edges(behind, nutrient, panel, add); // of all that print, only these reach across
+    return all;
 }
 
 std::optional<Range<Content>> behind_percent(const Label& label, Nutrient nutrient, const PrintedPercent& percent,
@@ -61,7 +83,7 @@ std::optional<Range<Content>> behind_percent(const Label& label, Nutrient nutrie
     // Before 2016 vitamins had no printed amount to count from; a nominal value has none either.
     if (!behind || nominal || (is_vitamin(nutrient, label.panel) && label.panel == Panel::Older))
         return behind;
-    return counted_from_printed(*behind, nutrient, label.panel);
+    return counted_from_printed(*behind, nutrient, label.panel, percent);
 }
 
 } // namespace
@@ -113,7 +135,8 @@ bool counted_from_amount(const Label& label, Nutrient nutrient, const Line& line
     if (!line.amount || !line.percent)
         return false;
     const auto behind = content_of_percent(label, nutrient, *line.percent);
-    return behind && behind->low <= line.amount->amount && line.amount->amount <= behind->high;
+    const auto rounding = percent_rounding(nutrient, label.panel);
+    return behind && comes_to(line.amount->amount, *behind, *line.percent, rounding);
 }
 
 std::optional<Range<Content>> content_behind(const Label& label, const Column& column, Nutrient nutrient,
