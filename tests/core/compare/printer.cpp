@@ -179,14 +179,6 @@ void Maker::household(core::Label& label, const TrueFood& food)
     label.serving.household = words + std::string(names[static_cast<std::size_t>(food.unit)]);
 }
 
-Contents times(const Contents& contents, std::int64_t whole)
-{
-    Contents all = contents;
-    for (auto& amount : all)
-        amount *= whole;
-    return all;
-}
-
 } // namespace
 
 std::vector<N> random_lines(Dice& dice)
@@ -211,14 +203,14 @@ PrintedFood print_food(const TrueFood& food, const Style& style, Dice& dice)
     Maker maker(style, dice);
     PrintedFood printed;
     core::Label& label = printed.label;
-    label.panel = dice.one_in(4) ? Panel::Older : Panel::Of2016;
+    label.panel = style.older && dice.one_in(4) ? Panel::Older : Panel::Of2016;
     label.audience = style.audience;
     label.per_serving = maker.column(food.serving, label.panel);
     maker.sizes(label, food);
     maker.household(label, food);
     using Second = core::SecondColumn::Kind;
     if (food.servings % one == 0 && dice.one_in(8))
-        label.second = {Second::PerContainer, maker.column(times(food.serving, food.servings / one), label.panel)};
+        label.second = {Second::PerContainer, maker.column(food.package(), label.panel)};
     else if (dice.one_in(6))
         label.second = {Second::AsPrepared, maker.column(food.prepared, label.panel)};
     printed.half_down = maker.half_down();

@@ -17,6 +17,7 @@ struct Style {
     brute::Halves halves = brute::Halves::Up;
     core::Audience audience = core::Audience::Adult;
     bool millilitres = false;
+    bool older = true;                 ///< labels of before 2016 as well
     std::vector<core::Nutrient> lines; ///< printed, or at times left out
 };
 

@@ -100,6 +100,14 @@ Cross cross_of(const TrueFood& food, Basis basis, const core::MyAmount& amount)
 
 } // namespace
 
+Contents TrueFood::package() const
+{
+    Contents all = serving;
+    for (auto& amount : all)
+        amount = static_cast<std::int64_t>(Wide{amount} * servings / one);
+    return all;
+}
+
 void make_consistent(Contents& contents)
 {
     share_out(contents, at(contents, N::TotalFat),

@@ -40,6 +40,8 @@ struct TrueFood {
     core::Ratio count{};          ///< and truly how many of it
 
     [[nodiscard]] std::int64_t of(core::Nutrient nutrient) const { return serving[static_cast<std::size_t>(nutrient)]; }
+    /// What is in the package, where that comes to whole billionths.
+    [[nodiscard]] Contents package() const;
     /// What the whole package weighs, in billionths of billionths of a gram.
     [[nodiscard]] brute::Wide net() const { return brute::Wide{size} * servings; }
 };

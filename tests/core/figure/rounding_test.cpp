@@ -236,6 +236,8 @@ TEST_CASE("rounding: what 'not a significant source of' leaves open")
         {"less than 5 mg of sodium", Nutrient::Sodium, Content::milli(5)},
         {"less than 1 g of fiber", Nutrient::DietaryFiber, Content::whole(1)},
         {"less than 1 g of added sugars", Nutrient::AddedSugars, Content::whole(1)},
+        {"less than 0.1 mg of fluoride: (c)(5) has no such sentence, so what prints as 0", Nutrient::Fluoride,
+         Content::micro(100)},
         {"less than 2 percent of 1300 mg of calcium", Nutrient::Calcium, Content::milli(26)},
         {"less than 2 percent of 20 mcg of vitamin D", Nutrient::VitaminD, Content::from_nano(400)},
     };
