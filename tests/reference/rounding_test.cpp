@@ -3,6 +3,7 @@
 #include "core/figure/rounding.h"
 #include "core/figure/rounding_table.h"
 #include "tests/reference/cells.h"
+#include "tests/reference/table_run.h"
 #include "tests/support/reference_table.h"
 
 #include <doctest/doctest.h>
@@ -124,13 +125,28 @@ void check_place(core::Nutrient nutrient, std::int64_t place, bool guidance)
     }
 }
 
+/// Whether core holds what a row is about.
+bool held(const std::string& name)
+{
+    return percent_rule_of(name) || name == "servings_per_container" || name == "serving_size_metric_g" ||
+           name == "serving_size_metric_ml" || rule_of(name);
+}
+
+/// Why core holds no such line; empty for what it should hold.
+std::string not_held(const std::string& name)
+{
+    if (name.starts_with("calories_from_"))
+        return "calories from fat are read from no label";
+    return name == "other_carbohydrate_pre2016" ? "other carbohydrate is read from no label" : "";
+}
+
 } // namespace
 
 TEST_CASE("rounding.csv: each band prints as the engine prints")
 {
-    std::set<std::string> not_held;
-    int bands = 0;
-    for (const auto& row : reference_rows("rounding.csv")) {
+    TableRun run("rounding.csv");
+    const auto rows = reference_rows("rounding.csv");
+    for (const auto& row : rows) {
         CAPTURE(row.place());
         std::string name = row["nutrient"];
         CAPTURE(name);
@@ -138,7 +154,11 @@ TEST_CASE("rounding.csv: each band prints as the engine prints")
         const bool guidance = name.ends_with("_guidance");
         if (guidance)
             name.resize(name.size() - std::string("_guidance").size());
-        ++bands;
+        if (!held(name)) {
+            run.skipped(not_held(name));
+            continue;
+        }
+        run.used();
         if (const auto percent = percent_rule_of(name)) {
             check_percent(*percent, band_of(row));
         } else if (name == "servings_per_container") {
@@ -147,17 +167,13 @@ TEST_CASE("rounding.csv: each band prints as the engine prints")
             check_print<Mass>(band_of(row), [](Mass size) { return core::printed_serving_size(size); });
         } else if (name == "serving_size_metric_ml") {
             check_print<Volume>(band_of(row), [](Volume size) { return core::printed_serving_size(size); });
-        } else if (const auto rule = rule_of(name); !rule) {
-            not_held.insert(name);
-        } else if (row["rule"] == "express") {
+        } else if (const auto rule = rule_of(name); row["rule"] == "express") {
             check_place(rule->nutrient, content_of_cell(row["step"], row["unit"]).nano(), guidance);
         } else {
             check_nutrient(*rule, band_of(row));
         }
     }
-    CHECK(bands == 139);
-    CHECK(not_held == std::set<std::string>{"calories_from_fat_pre2016", "calories_from_saturated_fat",
-                                            "other_carbohydrate_pre2016"});
+    run.done(rows.size());
 }
 
 TEST_CASE("rounding.csv: every nutrient that core prints has its rows in the table")
