@@ -14,7 +14,6 @@ namespace ui {
 /// The rows as blocks for pages, with their headings ("Less of", "More of", the rest) and the scale of the lines below
 /// them. `pair` and `asked` must outlive them. A row that is touched asks where it comes
 /// from.
-[[nodiscard]] std::vector<Block> table_blocks(const Ui& ui, const PairWords& pair, float width,
-                                              Actions& asked);
+[[nodiscard]] std::vector<Block> table_blocks(const Ui& ui, const PairWords& pair, float width, Actions& asked);
 
 } // namespace ui

@@ -56,7 +56,7 @@ struct PairWords {
     std::array<SideWords, 2> sides;
     std::vector<std::string> first; ///< said before all figures: serving sizes, why not, unlike labels
     std::string guide; ///< said over the lines: what 5 and 20 are for; empty where they are read as they are meant
-    std::vector<BasisWords> bases;  ///< the buttons
+    std::vector<BasisWords> bases; ///< the buttons
     std::vector<RowWords> rows;
     std::vector<Section> sections; ///< behind the rows
     bool operator==(const PairWords&) const = default;
