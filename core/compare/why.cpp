@@ -176,7 +176,7 @@ std::string_view rounding_citation(Nutrient nutrient, Panel panel)
 {
     const RoundingRule* rule = rounding_rule(nutrient, panel);
     if (!rule)
-        return "21 CFR 101.9(c)(8)(iii) and (iv)";
+        return "21 CFR 101.9(c)(8)(iii), (iv)";
     if (info(nutrient).rounding == Rounding::Carbohydrate && nutrient == Nutrient::Protein)
         return "21 CFR 101.9(c)(7)";
     return rule->citation;

@@ -190,16 +190,17 @@ void Session::offer(const std::vector<core::Product>& products)
 
 void Session::perform(const ui::GoBack&)
 {
-    ScreenId to = ScreenId::Welcome;
+    Visit to{ScreenId::Welcome, 0};
     while (!trail_.empty()) {
-        to = trail_.back();
+        const Visit last = trail_.back();
         trail_.pop_back();
-        if (is_place(to) && to != state_.screen)
+        if (is_place(last.screen) && last.screen != state_.screen) {
+            to = last;
             break;
-        to = ScreenId::Welcome;
+        }
     }
-    state_.screen = to;
-    state_.page = 0;
+    state_.screen = to.screen;
+    state_.page = to.page; // whoever looked something up goes on reading where they were
 }
 
 void Session::perform(const ui::StartOver&)
@@ -299,7 +300,7 @@ void Session::go(ScreenId screen)
 {
     if (screen != state_.screen) {
         constexpr std::size_t longest_trail = 16;
-        trail_.push_back(state_.screen);
+        trail_.push_back({state_.screen, state_.page});
         if (trail_.size() > longest_trail)
             trail_.erase(trail_.begin());
     }

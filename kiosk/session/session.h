@@ -79,6 +79,12 @@ private:
     void perform(const ui::ErasePriceDigit&);
     void perform(const ui::ClearPrice&);
 
+    /// A screen that was left, and the page of it that was open.
+    struct Visit {
+        ui::ScreenId screen;
+        int page;
+    };
+
     void place(core::Product product);
     void go(ui::ScreenId screen);
     void say(ui::Notice::Tone tone, std::string words);
@@ -99,7 +105,7 @@ private:
     std::size_t language_ = 0;
     ui::State state_;
     std::optional<ui::State> before_; ///< what StartOver put away
-    std::vector<ui::ScreenId> trail_; ///< where GoBack leads
+    std::vector<Visit> trail_;        ///< where GoBack leads
     std::vector<Aisle> aisles_;       ///< of the list that is open
     unsigned taken_ = 0;
     Camera camera_ = Camera::Off;

@@ -118,6 +118,23 @@ void add_prices(std::vector<NamedState>& states, const ui::Language& language)
         {"no prices", prices_state(demo_product(pairs[0][0]), {}, demo_product(pairs[0][1]), {}, language)});
 }
 
+void add_amounts_and_whys(std::vector<NamedState>& states, const ui::Language& language)
+{
+    using enum core::Nutrient;
+    for (const auto& pair : pairs) {
+        const auto& left = demo_product(pair[0]);
+        const auto& right = demo_product(pair[1]);
+        const std::string both = std::string(pair[0]) + " " + pair[1];
+        states.push_back({"amounts " + both, amounts_state(left, right, {}, language)});
+        for (const auto nutrient : {Calories, Sodium, AddedSugars, Iron})
+            for (const Basis basis : {Basis::Serving, Basis::Package, Basis::SameAmount})
+                states.push_back({"why " + both + " " + std::string(core::info(nutrient).key) + " basis " +
+                                      std::to_string(static_cast<int>(basis)),
+                                  why_state(left, right, basis, nutrient, language)});
+        states.push_back({"why of one " + both, why_state(left, SaturatedFat, language)});
+    }
+}
+
 } // namespace
 
 const std::vector<core::Product>& demo_products()
@@ -187,6 +204,38 @@ ui::State prices_state(const core::Product& left, std::optional<core::Money> lef
     return state;
 }
 
+ui::State amounts_state(const core::Product& left, const core::Product& right, const core::MyAmount& amount,
+                        const ui::Language& language)
+{
+    auto state = pair_state(left, right, Basis::MyAmount, language);
+    state.screen = ScreenId::Amounts;
+    state.my_amount = amount;
+    state.amounts = ui::amounts_words(left.label, right.label, amount, language);
+    state.notice.words.clear();
+    return state;
+}
+
+ui::State why_state(const core::Product& left, const core::Product& right, Basis basis, core::Nutrient nutrient,
+                    const ui::Language& language)
+{
+    auto state = pair_state(left, right, basis, language);
+    state.screen = ScreenId::Why;
+    state.why_of = ui::OpenWhy{nutrient, std::nullopt};
+    state.why = ui::why_words(*state.comparison, nutrient, left, right, {}, language);
+    state.notice.words.clear();
+    return state;
+}
+
+ui::State why_state(const core::Product& product, core::Nutrient nutrient, const ui::Language& language)
+{
+    auto state = label_state(product, language);
+    state.screen = ScreenId::Why;
+    state.why_of = ui::OpenWhy{nutrient, Side::Left};
+    state.why = ui::why_words(product, nutrient, {}, language);
+    state.notice.words.clear();
+    return state;
+}
+
 ui::State aisles_state(const ui::Language& language)
 {
     auto state = state_of(ScreenId::PickAisle, language);
@@ -217,6 +266,7 @@ std::vector<NamedState> hard_states(const ui::Language& language)
     add_labels(states, language);
     add_pairs(states, language);
     add_prices(states, language);
+    add_amounts_and_whys(states, language);
     return states;
 }
 

@@ -33,6 +33,17 @@ namespace test {
                                      const core::Product& right, std::optional<core::Money> right_price,
                                      const ui::Language& language);
 
+/// The screen on which another amount is chosen for a pair.
+[[nodiscard]] ui::State amounts_state(const core::Product& left, const core::Product& right,
+                                      const core::MyAmount& amount, const ui::Language& language);
+
+/// Where one row of a pair comes from.
+[[nodiscard]] ui::State why_state(const core::Product& left, const core::Product& right, core::Basis basis,
+                                  core::Nutrient nutrient, const ui::Language& language);
+
+/// Where one line of a label comes from.
+[[nodiscard]] ui::State why_state(const core::Product& product, core::Nutrient nutrient, const ui::Language& language);
+
 /// The aisles of the demo catalog.
 [[nodiscard]] ui::State aisles_state(const ui::Language& language);
 

@@ -1,7 +1,7 @@
 #include "ui/parts/frame.h"
+#include "ui/parts/sentences.h"
 #include "ui/screens/all.h"
 #include "ui/widgets/button.h"
-#include "ui/widgets/text.h"
 
 #include <algorithm>
 #include <functional>
@@ -17,14 +17,6 @@ struct Choice {
     bool chosen;
     Action action;
 };
-
-void add_text(const Ui& ui, const std::string& words, Style style, Role role, float width, float gap,
-              std::vector<Block>& blocks)
-{
-    blocks.push_back({text_height(ui, words, style, width),
-                      [&ui, &words, style, role](const Area& area) { text(ui, words, style, area, Align::Left, role); },
-                      role == Role::Heading, gap});
-}
 
 void draw_choices(const Ui& ui, const std::vector<Choice>& line, Area area, Actions& asked)
 {
@@ -100,11 +92,11 @@ void amounts_screen(const Ui& ui, const State& state, Actions& asked)
     const float width = frame.body.width();
     const float gap = ui.look.sizes.gap;
     std::vector<Block> blocks;
-    add_text(ui, ui.language.text(TextId::amounts_title), Style::Headline, Role::Heading, width, 0, blocks);
-    add_text(ui, ui.language.text(TextId::amounts_lead), Style::Text, Role::Text, width, gap, blocks);
+    add_words(ui, ui.language.text(TextId::amounts_title), Style::Strong, Role::Heading, width, 0, blocks);
+    add_words(ui, ui.language.text(TextId::amounts_lead), Style::Note, Role::Text, width, gap, blocks);
     add_choices(ui, other_bases(state), width, blocks, asked);
     add_choices(ui, kinds_of(ui, state), width, blocks, asked);
-    add_text(ui, state.amounts->words, Style::Figure, Role::Figure, width, gap, blocks);
+    add_words(ui, state.amounts->words, Style::Figure, Role::Figure, width, gap, blocks);
     add_choices(ui, steps_of(ui, state), width, blocks, asked);
     add_choices(ui, {{ui.language.text(TextId::amounts_show), TextId::amounts_show, false, ShowPair{}}}, width, blocks,
                 asked);

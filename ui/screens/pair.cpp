@@ -1,5 +1,6 @@
 #include "ui/parts/frame.h"
 #include "ui/parts/pair_table.h"
+#include "ui/parts/sentences.h"
 #include "ui/parts/side_header.h"
 #include "ui/screens/all.h"
 #include "ui/widgets/button.h"
@@ -186,24 +187,14 @@ void add_first_facts(const Ui& ui, const State& state, float width, float room, 
     blocks.push_back(fits ? calories : servings);
 }
 
-/// What stands behind the rows: each section under its heading, in pieces that any page holds.
+/// What stands behind the rows: each section under its heading.
 void add_sections(const Ui& ui, const PairWords& pair, float width, std::vector<Block>& blocks)
 {
-    constexpr std::size_t most_lines = 4;
+    const float unit = ui.look.sizes.unit;
     for (const auto& section : pair.sections) {
-        blocks.push_back({text_height(ui, section.heading, Style::Strong, width),
-                          [&ui, &section](const Area& area) {
-                              text(ui, section.heading, Style::Strong, area, Align::Left, Role::Heading);
-                          },
-                          true, 2 * ui.look.sizes.unit});
-        for (const auto& whole : section.sentences) {
-            float gap = ui.look.sizes.unit / 2;
-            for (const auto piece : pieces_of_lines(ui, whole, Style::Note, width, most_lines)) {
-                blocks.push_back({text_height(ui, piece, Style::Note, width),
-                                  [&ui, piece](const Area& area) { text(ui, piece, Style::Note, area); }, false, gap});
-                gap = 0;
-            }
-        }
+        add_words(ui, section.heading, Style::Strong, Role::Heading, width, 2 * unit, blocks);
+        for (const auto& sentence : section.sentences)
+            add_words(ui, sentence, Style::Note, Role::Text, width, unit / 2, blocks);
     }
 }
 

@@ -69,11 +69,12 @@ std::optional<std::string> teaspoons_sentence(core::Nutrient nutrient, const cor
 Section day_section(const Language& language)
 {
     Section section{language.text(TextId::day_heading), {}};
-    for (const auto& group : core::day_groups())
-        section.sentences.push_back(group_line(group, language));
-    section.sentences.push_back(language.text(TextId::day_activity));
+    // What the figures are, and are not, comes before the first of them.
     section.sentences.push_back(language.text(TextId::day_caution));
     section.sentences.push_back(language.fill(TextId::day_source, {{"edition", core::day_edition}}));
+    section.sentences.push_back(language.text(TextId::day_activity));
+    for (const auto& group : core::day_groups())
+        section.sentences.push_back(group_line(group, language));
     return section;
 }
 

@@ -29,9 +29,12 @@ std::string shortest(std::int64_t nano, bool up)
 std::string range_words(core::Range<Content> range, core::Nutrient nutrient, const Language& language)
 {
     const std::string high = exact_words(range.high, nutrient, true);
+    const std::string low = exact_words(range.low, nutrient, false);
+    if (low == high) // amount and percent that meet in a single value
+        return low;
     if (range.low == Content{})
         return language.fill(TextId::why_range_below, {{"high", high}});
-    return language.fill(TextId::why_range, {{"low", exact_words(range.low, nutrient, false)}, {"high", high}});
+    return language.fill(TextId::why_range, {{"low", low}, {"high", high}});
 }
 
 std::string line_words(const core::Line& line, core::Nutrient nutrient, const Language& language)

@@ -66,7 +66,7 @@ namespace ui {
     X(why_narrowed) X(why_times) X(why_per_hundred) X(why_percent_counted) \
     X(why_on_basis) X(why_percent_on_basis) X(why_range) X(why_range_below) \
     X(why_finding) X(why_less) X(why_same_figure) X(why_too_close) \
-    X(why_too_close_plain) X(why_aim_less) X(why_aim_more) X(why_good_to_know) \
+    X(why_too_close_plain) X(why_aim_less) X(why_aim_more) X(why_aim_common) X(why_good_to_know) \
     X(why_vitamin_steps) X(why_low_sodium) X(why_protein_percent) X(why_no_daily_value) \
     X(why_sizes_differ_note) X(why_label_may_be_wrong) X(why_hint) X(amounts_title) \
     X(amounts_lead) X(amounts_servings) X(amounts_cups) X(amounts_tablespoons) \

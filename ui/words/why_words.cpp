@@ -129,7 +129,8 @@ void Writer::good_to_know(const core::Label& one, const core::Label& other, core
 {
     heading(language_.text(TextId::why_good_to_know));
     const auto aim = core::aim_of(nutrient_, choices_.aims);
-    const std::string source(core::source_of(choices_.aims));
+    const std::string source = choices_.aims == core::AimList::Class ? language_.text(TextId::why_aim_common)
+                                                                     : std::string(core::source_of(choices_.aims));
     if (aim == core::Aim::Less)
         say(language_.fill(TextId::why_aim_less, {{"source", source}}));
     if (aim == core::Aim::More)

@@ -48,5 +48,5 @@ TEST_CASE("beside words: the calories of a day are a table with its edition, for
     CHECK(has("Dietary Guidelines for Americans, 2020-2025"));
     const auto spanish = ui::day_section(test::language("es"));
     CHECK(spanish.sentences.size() == day.sentences.size());
-    CHECK(spanish.sentences[6] == "De 31 a 50 años: mujeres de 1,800 a 2,200, hombres de 2,200 a 3,000.");
+    CHECK(spanish.sentences[9] == "De 31 a 50 años: mujeres de 1,800 a 2,200, hombres de 2,200 a 3,000.");
 }
