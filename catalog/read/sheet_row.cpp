@@ -3,6 +3,7 @@
 #include "catalog/read/gtin_cell.h"
 #include "catalog/read/number_cell.h"
 #include "catalog/read/text.h"
+#include "core/label/tell_panel.h"
 
 #include <algorithm>
 
@@ -121,6 +122,7 @@ private:
         case Field::EnteredOn:
             return keep(column, cell, core::Date::parse(cell), entered_on_);
         case Field::Panel:
+            panel_said_ = true;
             return keep_word(column, cell, panels, label_.panel);
         case Field::Audience:
             return keep_word(column, cell, audiences, label_.audience);
@@ -207,6 +209,8 @@ private:
                   "figures in second_calories or another column of that kind, or nothing here");
         if (second_kind_ && second_figures_)
             label_.second = core::SecondColumn{*second_kind_, std::move(second_)};
+        if (!panel_said_)
+            label_.panel = core::tell_panel(label_).panel;
     }
 
     /// Keeps what was read, or tells what was expected.
@@ -267,6 +271,7 @@ private:
     const core::ReferenceAmount* reference_food_ = nullptr;
     core::Column second_;
     std::optional<core::SecondColumn::Kind> second_kind_;
+    bool panel_said_ = false;
     bool serving_said_ = false;
     bool second_figures_ = false;
 };

@@ -1,4 +1,5 @@
 // Nothing is wrong with a label of the demo catalog, and just what is told is wrong with a spoiled one.
+#include "core/label/tell_panel.h"
 #include "tests/demo/demo_files.h"
 #include "tests/demo/label_checks.h"
 
@@ -49,6 +50,14 @@ TEST_CASE("demo: each spoiled row loads, says what is wrong with it, and nothing
         CAPTURE(words(complaints));
         REQUIRE(complaints.size() == 1);
         CHECK(complaints[0].doubt == spoiled.at(bad.name.substr(0, cut)));
+    }
+}
+
+TEST_CASE("demo: the panel of every label is told from what it prints")
+{
+    for (const auto& product : cedar_hollow().products) {
+        CAPTURE(product.name);
+        CHECK(core::tell_panel(product.label).panel == product.label.panel);
     }
 }
 

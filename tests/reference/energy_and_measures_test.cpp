@@ -1,6 +1,7 @@
 // The rows of energy_and_measures.csv that core counts with; each other one is skipped for a reason that it names.
 #include "core/figure/trade_unit.h"
 #include "core/figure/wide.h"
+#include "core/label/household.h"
 #include "core/label/teaspoons.h"
 #include "tests/reference/table_run.h"
 #include "tests/support/reference_table.h"
@@ -57,6 +58,21 @@ const std::map<std::string, std::pair<U, U>> ratios{{"gallon_in_quarts", {U::Gal
                                                     {"quart_in_fluid_ounces", {U::Quart, U::FluidOunce}},
                                                     {"pint_in_fluid_ounces", {U::Pint, U::FluidOunce}}};
 
+using Kitchen = core::Household::Unit;
+
+/// The measures of a label, 21 CFR 101.9(b)(5)(viii).
+const std::map<std::string, Kitchen> label_measures{{"label_cup", Kitchen::Cup},
+                                                    {"label_tablespoon", Kitchen::Tablespoon},
+                                                    {"label_teaspoon", Kitchen::Teaspoon},
+                                                    {"label_fluid_ounce", Kitchen::FluidOunce}};
+
+/// They stand to each other as the exact ones do.
+const std::map<std::string, std::pair<Kitchen, Kitchen>> kitchen_ratios{
+    {"cup_in_fluid_ounces", {Kitchen::Cup, Kitchen::FluidOunce}},
+    {"cup_in_tablespoons", {Kitchen::Cup, Kitchen::Tablespoon}},
+    {"tablespoon_in_teaspoons", {Kitchen::Tablespoon, Kitchen::Teaspoon}},
+    {"fluid_ounce_in_tablespoons", {Kitchen::FluidOunce, Kitchen::Tablespoon}}};
+
 /// Why nothing in core counts with a row.
 std::string not_counted_with(const std::string& fact)
 {
@@ -64,8 +80,8 @@ std::string not_counted_with(const std::string& fact)
         return "not a rule of the United States";
     if (fact.starts_with("energy_") || fact.starts_with("kilojoule") || fact.find("_energy_") != std::string::npos)
         return "calories are taken as printed";
-    if (fact.starts_with("label_"))
-        return "a household measure is not turned into grams or millilitres";
+    if (fact == "label_ounce")
+        return "a weight of a rule, tested with the rules that name ounces (tests/core/rules)";
     if (fact.starts_with("salt") || fact.starts_with("sodium") || fact == "sugar_per_cup" ||
         fact == "sugar_per_teaspoon_weighed")
         return "only the teaspoon of sugar that classes count is shown";
@@ -74,9 +90,8 @@ std::string not_counted_with(const std::string& fact)
     if (fact.starts_with("vitamin") || fact.starts_with("fol") || fact.starts_with("tryptophan") ||
         fact.starts_with("beta_carotene"))
         return "vitamins are compared in the unit of the panel";
-    static const char* const units[] = {"us_",     "grain",  "troy",          "short_ton",      "long_ton",
-                                        "inch",    "foot",   "yard",          "mile",           "cubic",
-                                        "pint_in", "cup_in", "tablespoon_in", "fluid_ounce_in", "pound_in"};
+    static const char* const units[] = {"us_",  "grain", "troy", "short_ton", "long_ton", "inch",
+                                        "foot", "yard",  "mile", "cubic",     "pint_in",  "pound_in"};
     for (const auto* unit : units)
         if (fact.starts_with(unit))
             return "no food is priced by this unit";
@@ -85,7 +100,7 @@ std::string not_counted_with(const std::string& fact)
 
 } // namespace
 
-TEST_CASE("energy_and_measures.csv: units of trade and the teaspoon of sugar")
+TEST_CASE("energy_and_measures.csv: units of trade, measures of a label and the teaspoon of sugar")
 {
     TableRun run("energy_and_measures.csv");
     const auto rows = reference_rows("energy_and_measures.csv");
@@ -99,6 +114,14 @@ TEST_CASE("energy_and_measures.csv: units of trade and the teaspoon of sugar")
         } else if (const auto ratio = ratios.find(fact); ratio != ratios.end()) {
             const auto& [large, small] = ratio->second;
             CHECK(core::info(large).size == core::info(small).size * std::stoll(row["value"]));
+            run.used();
+        } else if (const auto measure = label_measures.find(fact); measure != label_measures.end()) {
+            CHECK(row["unit"] == "mL");
+            CHECK(core::label_millilitres(measure->second) == std::stoll(row["value"]));
+            run.used();
+        } else if (const auto kitchen = kitchen_ratios.find(fact); kitchen != kitchen_ratios.end()) {
+            const auto& [large, small] = kitchen->second;
+            CHECK(core::label_millilitres(large) == core::label_millilitres(small) * std::stoll(row["value"]));
             run.used();
         } else if (fact == "sugar_per_teaspoon_taught") {
             CHECK(core::grams_in_teaspoon == std::stoll(row["value"]));

@@ -4,6 +4,7 @@
 #include "core/label/household.h"
 #include "core/label/serving.h"
 #include "core/label/sharpen.h"
+#include "core/label/tell_panel.h"
 #include "tests/reference/cells.h"
 #include "tests/reference/table_run.h"
 #include "tests/support/reference_table.h"
@@ -76,6 +77,31 @@ void check_serving_size(const ReferenceRow& row)
     CHECK(core::range_behind_serving_size(grams).holds(grams));
 }
 
+/// Every sample label as a whole, by its name.
+std::map<std::string, core::Label> example_labels()
+{
+    std::map<std::string, core::Label> labels;
+    for (const auto& row : reference_rows("label_examples.csv")) {
+        auto& label = labels[row["example"]];
+        label.panel = panel_of(row["label"]);
+        const std::string& field = row["field"];
+        if (field == "servings_per_container")
+            label.servings = core::parse_servings(row["printed"]).value();
+        else if (field == "serving_size_metric")
+            label.serving.metric = core::parse_measure(row["printed"] + " " + row["unit"]).value();
+        else if (field == "serving_size_household")
+            label.serving.household = row["printed"];
+        else if (const auto rule = rule_of(field)) {
+            auto& line = label.per_serving.lines[rule->nutrient];
+            if (!row["printed"].empty())
+                line.amount = core::parse_figure(rule->nutrient, row["printed"]).value();
+            if (!row["percent_dv"].empty())
+                line.percent = core::parse_percent(row["percent_dv"]).value();
+        }
+    }
+    return labels;
+}
+
 } // namespace
 
 TEST_CASE("label_examples.csv: every printed figure has a range, every percent follows from its amount")
@@ -110,25 +136,7 @@ TEST_CASE("label_examples.csv: every printed figure has a range, every percent f
 // The sample labels are right as a whole: no line of one contradicts another one.
 TEST_CASE("label_examples.csv: no published label is inconsistent when it is read as a whole")
 {
-    std::map<std::string, core::Label> labels;
-    for (const auto& row : reference_rows("label_examples.csv")) {
-        auto& label = labels[row["example"]];
-        label.panel = panel_of(row["label"]);
-        const std::string& field = row["field"];
-        if (field == "servings_per_container")
-            label.servings = core::parse_servings(row["printed"]).value();
-        else if (field == "serving_size_metric")
-            label.serving.metric = core::parse_measure(row["printed"] + " " + row["unit"]).value();
-        else if (field == "serving_size_household")
-            label.serving.household = row["printed"];
-        else if (const auto rule = rule_of(field)) {
-            auto& line = label.per_serving.lines[rule->nutrient];
-            if (!row["printed"].empty())
-                line.amount = core::parse_figure(rule->nutrient, row["printed"]).value();
-            if (!row["percent_dv"].empty())
-                line.percent = core::parse_percent(row["percent_dv"]).value();
-        }
-    }
+    const auto labels = example_labels();
     CHECK(labels.size() > 10);
     for (const auto& [example, label] : labels) {
         CAPTURE(example);
@@ -138,6 +146,19 @@ TEST_CASE("label_examples.csv: no published label is inconsistent when it is rea
             CHECK_FALSE(sharp.serving.of(known.nutrient).contradiction);
         }
         CHECK_FALSE(sharp.inconsistent());
+    }
+}
+
+TEST_CASE("label_examples.csv: the panel of every published label is told from what it prints")
+{
+    for (const auto& [example, label] : example_labels()) {
+        CAPTURE(example);
+        const auto told = core::tell_panel(label);
+        if (example == "extension_simplified_linear") { // sodium 20 mg 1%, carbohydrate 5 g 2%: right by both panels
+            CHECK(told.by == core::ToldPanel::By::Nothing);
+            continue;
+        }
+        CHECK(told.panel == label.panel);
     }
 }
 

@@ -47,6 +47,19 @@ TEST_CASE("sheet: the fewest cells make a product, and what is not written is ab
     CHECK_FALSE(label.net_quantity);
 }
 
+// 21 CFR 101.9(c)(9): 8 g of fat are 10% of 78 g, and were 12% of 65 g before 2016.
+TEST_CASE("sheet: a panel that is not written is told from the figures, and a written one is kept")
+{
+    const auto told = [](const std::string& percent, const std::string& panel) {
+        auto row = OneRow().with("total_fat_g", "8").with("total_fat_percent_dv", percent);
+        return read_one(row.with("panel", panel)).label.panel;
+    };
+    CHECK(told("10", "") == core::Panel::Of2016);
+    CHECK(told("12", "") == core::Panel::Older);
+    CHECK(told("12", "2016") == core::Panel::Of2016); // the label contradicts itself, and says so
+    CHECK(told("10", "older") == core::Panel::Older);
+}
+
 TEST_CASE("sheet: every column reaches its place")
 {
     const auto product = read_one(OneRow()
