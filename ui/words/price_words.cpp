@@ -161,15 +161,15 @@ Section price_section(const core::PricePair& pair, const Language& language)
     for (std::size_t i = 0; i < 2; ++i)
         if (pair.sides[i].price)
             section.sentences.push_back(side_sentence(pair.sides[i], places[i], language));
-    if (pair.why == core::PriceWhy::Comparable) {
+    if (pair.why == core::PriceWhy::Comparable)
         section.sentences.push_back(order_sentence(pair, language));
-        return section;
-    }
     for (std::size_t i = 0; i < 2; ++i)
         if (pair.sides[i].why != core::PriceWhy::Comparable)
             section.sentences.push_back(why_sentence(pair.sides[i].why, places[i], language));
     if (pair.why == core::PriceWhy::UnlikeGoods)
         section.sentences.push_back(why_sentence(pair.why, "", language));
+    if (pair.sides[0].unit || pair.sides[1].unit)
+        section.sentences.push_back(language.text(TextId::price_rule));
     return section;
 }
 

@@ -88,7 +88,7 @@ namespace ui {
     X(price_serving) X(price_serving_about) X(price_cents) X(price_cent_one) X(price_below_cents) \
     X(price_below_cent) X(price_packages) X(price_pieces) X(price_piece_one) X(price_dozens) X(price_dozen_one) \
     X(price_left_less) X(price_right_less) X(price_left_little_less) X(price_right_little_less) X(price_same) \
-    X(price_missing) X(price_no_net_quantity) X(price_net_quantity_unclear) X(price_unlike) X(unit_gram) \
+    X(price_missing) X(price_no_net_quantity) X(price_net_quantity_unclear) X(price_unlike) X(price_rule) X(unit_gram) \
     X(unit_kilogram) X(unit_ounce) X(unit_pound) X(unit_millilitre) X(unit_litre) X(unit_fluid_ounce) X(unit_pint) \
     X(unit_quart) X(unit_gallon) X(unit_dry_pint) X(unit_dry_quart) X(unit_piece) X(unit_dozen) \
     X(unit_square_centimetre) X(unit_square_decimetre) X(unit_square_metre) X(unit_square_inch) X(unit_square_foot) \

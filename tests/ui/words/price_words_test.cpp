@@ -22,6 +22,9 @@ core::Label package(const std::string& net, const std::string& servings)
     return label;
 }
 
+/// Said wherever a unit price stands.
+const std::string rule = "Price ÷ net quantity, rounded by NIST Handbook 130 (Uniform Unit Pricing).\n";
+
 std::string said(const core::PricePair& pair, const char* language = "en")
 {
     std::string all;
@@ -69,7 +72,7 @@ TEST_CASE("price words: which costs less, or that it is the same, or why that is
 {
     struct Case {
         core::PricePair pair;
-        const char* sentences;
+        std::string sentences;
     };
     const auto bag = package("12 oz (340 g)", "about 9");
     const auto box = package("18 oz (510 g)", "varied");
@@ -77,27 +80,33 @@ TEST_CASE("price words: which costs less, or that it is the same, or why that is
         {core::price_pair(bag, cents(399), box, cents(449), {}),
          "Left: $3.99 for 12 oz is 33.3 cents per ounce, about 44.3 cents a serving.\n"
          "Right: $4.49 for 18 oz is 24.9 cents per ounce.\n"
-         "Per ounce, right costs less.\n"},
+         "Per ounce, right costs less.\n" +
+             rule},
         {core::price_pair(bag, cents(300), box, cents(450), {}),
          "Left: $3.00 for 12 oz is 25.0 cents per ounce, about 33.3 cents a serving.\n"
          "Right: $4.50 for 18 oz is 25.0 cents per ounce.\n"
-         "Per ounce, both cost the same.\n"},
+         "Per ounce, both cost the same.\n" +
+             rule},
         {core::price_pair(bag, cents(399), package("1200 oz", ""), cents(39901), {}),
          "Left: $3.99 for 12 oz is 33.3 cents per ounce, about 44.3 cents a serving.\n"
          "Right: $399.01 for 1,200 oz is 33.3 cents per ounce.\n"
-         "Per ounce, left costs a little less, by less than the prices show.\n"},
+         "Per ounce, left costs a little less, by less than the prices show.\n" +
+             rule},
         {core::price_pair(bag, {}, box, cents(449), {}),
-         "Right: $4.49 for 18 oz is 24.9 cents per ounce.\nLeft: no price was typed.\n"},
+         "Right: $4.49 for 18 oz is 24.9 cents per ounce.\nLeft: no price was typed.\n" + rule},
         {core::price_pair(package("", "9"), cents(399), box, cents(449), {}),
          "Left: $3.99 is 44.3 cents a serving.\nRight: $4.49 for 18 oz is 24.9 cents per ounce.\n"
-         "Left: how much is in the package is not recorded here, so there is no price per unit.\n"},
+         "Left: how much is in the package is not recorded here, so there is no price per unit.\n" +
+             rule},
         {core::price_pair(bag, cents(399), package("6 pack 2 oz", ""), cents(449), {}),
          "Left: $3.99 for 12 oz is 33.3 cents per ounce, about 44.3 cents a serving.\nRight: the price is $4.49.\n"
-         "Right: it is not clear how much the whole package holds, so there is no price per unit.\n"},
+         "Right: it is not clear how much the whole package holds, so there is no price per unit.\n" +
+             rule},
         {core::price_pair(bag, cents(399), package("12 fl oz", ""), cents(399), {}),
          "Left: $3.99 for 12 oz is 33.3 cents per ounce, about 44.3 cents a serving.\n"
          "Right: $3.99 for 12 fl oz is 33.3 cents per fluid ounce.\n"
-         "The two are sold by unlike measures, such as weight and volume, so these prices are not compared.\n"},
+         "The two are sold by unlike measures, such as weight and volume, so these prices are not compared.\n" +
+             rule},
         {core::price_pair(bag, {}, box, {}, {}), ""},
     };
     for (const auto& c : cases) {
@@ -107,5 +116,6 @@ TEST_CASE("price words: which costs less, or that it is the same, or why that is
     CHECK(said(cases[0].pair, "es") ==
           "Izquierda: $3.99 por 12 oz son 33.3 centavos por onza, unos 44.3 centavos por porción.\n"
           "Derecha: $4.49 por 18 oz son 24.9 centavos por onza.\n"
-          "Por onza, el de la derecha cuesta menos.\n");
+          "Por onza, el de la derecha cuesta menos.\n"
+          "Precio ÷ contenido neto, redondeado según el Manual 130 del NIST (precio por unidad).\n");
 }
