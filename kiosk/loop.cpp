@@ -54,12 +54,18 @@ void Loop::run()
     }
 }
 
-/// Takes everything that has happened by now, without waiting.
+/// Takes everything that has happened by now, without waiting; but after a finger came down or was lifted a frame is
+/// drawn first, so that one that is lifted and comes down again before it is two touches and not none.
 void Loop::gather()
 {
-    while (const auto event = parts_.window.poll())
+    while (!touched_) {
+        const auto event = parts_.window.poll();
+        if (!event) {
+            looked_ = Clock::now();
+            break;
+        }
         look_at(*event, std::chrono::ceil<Milliseconds>(Clock::now() - looked_));
-    looked_ = Clock::now();
+    }
     take(keyboard_.idle(looked_));
     take(parts_.scans.take_all());
     apply(std::exchange(pressed_, {}));
@@ -86,6 +92,7 @@ void Loop::look_at(const SDL_Event& event, Milliseconds blind)
         take(keyboard_.take(event, Clock::now(), blind));
     else
         parts_.window.hand_on(event);
+    touched_ = touched_ || event.type == SDL_MOUSEBUTTONDOWN || event.type == SDL_MOUSEBUTTONUP;
     if (changes_the_screen(event))
         frames_due_ = frames_to_settle;
 }
@@ -197,6 +204,7 @@ void Loop::sound_notice(bool touched)
 void Loop::draw()
 {
     --frames_due_;
+    touched_ = false;
     const auto asked = parts_.window.draw(parts_.session.state(), parts_.session.language(), notes_);
     if (parts_.trace)
         parts_.trace->drawn(parts_.session.state(), notes_, Clock::now());

@@ -59,6 +59,7 @@ private:
     bool camera_seen_ = false;
     unsigned sounded_ = 0; ///< the last notice that was heard
     int frames_due_ = 0;
+    bool touched_ = false; ///< a finger came down or was lifted, and no frame has shown it
     bool running_ = true;
 };
 

@@ -179,6 +179,7 @@ struct Window::Parts {
     Video video;
     Glass glass;
     Drawing drawing;
+    Finger finger;
     const ui::Theme& theme;
     ui::FontFiles files;
     ui::Sizes sizes{};
@@ -254,6 +255,7 @@ void Window::wake()
 void Window::hand_on(const SDL_Event& event)
 {
     ImGui_ImplSDL2_ProcessEvent(&event);
+    parts_->finger.see(event);
     // A finger needs no arrow, and the arrow that stays where a finger was hides words.
     if (event.type == SDL_FINGERDOWN)
         SDL_ShowCursor(SDL_DISABLE);
@@ -266,6 +268,7 @@ ui::Actions Window::draw(const ui::State& state, const ui::Language& language, u
     parts_->fit_letters(state.text_percent);
     ImGui_ImplOpenGL3_NewFrame();
     ImGui_ImplSDL2_NewFrame();
+    parts_->finger.tell_imgui();
     ImGui::NewFrame();
     notes.clear();
     ui::Actions asked;

@@ -104,6 +104,15 @@ void Station::touch(ImVec2 at, std::chrono::milliseconds held, std::optional<ImV
     xdotool(std::move(words));
 }
 
+void Station::touch_at_once(const std::vector<ImVec2>& places)
+{
+    std::vector<std::string> words;
+    for (const auto& at : places)
+        words.insert(words.end(), {"mousemove", std::to_string(std::lround(at.x)), std::to_string(std::lround(at.y)),
+                                   "mousedown", "1", "mouseup", "1"});
+    xdotool(std::move(words));
+}
+
 void Station::scan(const std::string& digits)
 {
     std::vector<std::string> keys;

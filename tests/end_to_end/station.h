@@ -53,6 +53,9 @@ public:
     /// Puts a finger there, holds it for so long, and lifts it; there, or where it has slid to.
     void touch(ImVec2 at, std::chrono::milliseconds held, std::optional<ImVec2> lifted = std::nullopt);
 
+    /// Touches one place after another, faster than a frame is drawn.
+    void touch_at_once(const std::vector<ImVec2>& places);
+
     /// All lines of the trace so far.
     [[nodiscard]] const std::vector<TraceLine>& trace();
     /// The nth answer (from 1) and the first frame that shows it; nothing when it does not come.

@@ -12,6 +12,7 @@
 #include <algorithm>
 #include <functional>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace {
@@ -149,6 +150,29 @@ TEST_CASE("end to end: a finger that slides off a button asks for nothing")
     station.touch(on, milliseconds(40), ImVec2{on.x, on.y - 300});
     station.touch(twin.place_of(text(TextId::language_name)), milliseconds(40));
     twin.ask({ui::NextLanguage{}});
-    CHECK(says(station, twin.words()));
+    const bool same = says(station, twin.words());
+    CAPTURE(twin.words());
+    CAPTURE(station.trace().back().words);
+    CHECK(same);
     CHECK(twin.state().screen == ui::ScreenId::Welcome);
+}
+
+TEST_CASE("end to end: two touches that come before a frame is drawn are both answered")
+{
+    test::Station station;
+    Twin twin;
+    twin.ask({});
+    std::vector<ImVec2> places;
+    for (const auto& [id, action] : {std::pair<TextId, ui::Action>{TextId::language_name, ui::NextLanguage{}},
+                                     {TextId::button_text_size, ui::NextTextSize{}},
+                                     {TextId::button_by_name, ui::ChooseByName{}}}) {
+        places.push_back(twin.place_of(text(id)));
+        twin.ask({action});
+    }
+    REQUIRE(twin.state().screen == ui::ScreenId::PickAisle);
+    station.touch_at_once(places);
+    const bool same = says(station, twin.words());
+    CAPTURE(twin.words());
+    CAPTURE(station.trace().back().words);
+    CHECK(same);
 }
