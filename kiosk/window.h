@@ -48,8 +48,8 @@ public:
     /// Ends `wait` of the station's window, from any thread; harmless when there is none.
     static void wake();
 
-    /// Lets ImGui see an event: fingers, mouse, and keys that a person pressed. A frame must be drawn between two events
-    /// of a mouse button: ImGui sees how it stands once a frame.
+    /// Lets ImGui see an event: fingers, mouse, and keys that a person pressed. A frame must be drawn between two
+    /// events of a mouse button: ImGui sees how it stands once a frame.
     void hand_on(const SDL_Event& event);
     /// Draws a frame and shows it; returns what it asked for. `notes` gets what it said.
     [[nodiscard]] ui::Actions draw(const ui::State& state, const ui::Language& language, ui::Notes& notes);
