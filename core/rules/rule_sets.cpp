@@ -25,6 +25,12 @@ constexpr RuleSetInfo sets[] = {
     {RuleSet::CacfpBefore, "cacfp_before"},
 };
 
+std::string_view without_blanks(std::string_view text)
+{
+    text.remove_prefix(std::min(text.find_first_not_of(" \t"), text.size()));
+    return text.substr(0, text.find_last_not_of(" \t") + 1);
+}
+
 bool is_printed(const Label& label, Nutrient nutrient)
 {
     const Line* line = label.per_serving.find(nutrient);
@@ -52,6 +58,23 @@ std::string rule_set_keys()
     for (const auto& info : sets)
         keys.append(keys.empty() ? "" : ", ").append(info.key);
     return keys;
+}
+
+std::optional<std::vector<RuleSet>> rule_sets_named(std::string_view list)
+{
+    std::vector<RuleSet> named;
+    bool more = !without_blanks(list).empty();
+    while (more) {
+        const auto comma = std::min(list.find(','), list.size());
+        const auto set = rule_set_by_key(without_blanks(list.substr(0, comma)));
+        if (!set || std::ranges::find(named, *set) != named.end())
+            return std::nullopt;
+        named.push_back(*set);
+        more = comma < list.size();
+        list.remove_prefix(comma + (more ? 1 : 0));
+    }
+    std::ranges::sort(named, {}, [](RuleSet set) { return std::ranges::find(sets, set, &RuleSetInfo::set); });
+    return named;
 }
 
 std::vector<const Rule*> rules_of(RuleSet set)

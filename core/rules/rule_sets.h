@@ -28,6 +28,10 @@ struct RuleSetInfo {
 /// All keys with a comma between them, for messages: "claims_calories, claims_sugars, ...".
 [[nodiscard]] std::string rule_set_keys();
 
+/// "wic, cacfp" into its sets, in the order in which they are shown. Nothing for an unknown key, a key that stands
+/// twice or a comma with nothing behind it; an empty list for an empty text.
+[[nodiscard]] std::optional<std::vector<RuleSet>> rule_sets_named(std::string_view list);
+
 /// The rows of one set, in the order of the rule.
 [[nodiscard]] std::vector<const Rule*> rules_of(RuleSet set);
 

@@ -116,6 +116,23 @@ void add_prices(CLI::App& app, Prices& prices)
     app.add_option("--right-price", prices.right, "shelf price of the product on the right")->check(check);
 }
 
+/// "--rules wic,cacfp": into their sets.
+void add_rules(CLI::App& app, std::optional<std::vector<core::RuleSet>>& rules)
+{
+    app.add_option_function<std::string>(
+        "--rules",
+        [&rules](const std::string& list) {
+            rules = core::rule_sets_named(list);
+            if (!rules)
+                throw CLI::ValidationError("--rules", "\"" + list +
+                                                          "\" is no list of published rules: expected some of " +
+                                                          core::rule_set_keys() + ", with commas between");
+        },
+        "sets of published rules that the labels are held against, with commas between; those of the settings when "
+        "left out: " +
+            core::rule_set_keys());
+}
+
 void add_theme(CLI::App& app, std::string& theme)
 {
     app.add_option("--theme", theme, "colours")->check(CLI::IsMember(themes))->capture_default_str();
@@ -160,6 +177,7 @@ void add_compare(CLI::App& app, CompareArguments& compare, Prices& prices, const
         "--per",
         [&compare](const std::string& words) { std::tie(compare.basis, compare.amount) = basis_named("--per", words); },
         std::string(basis_help) + "; all that can be had when left out");
+    add_rules(app, compare.rules);
     app.add_flag("--json", compare.json, "for programs: the form is described in docs/json.md");
     app.add_option("--catalog", compare.catalog, catalog_help);
     app.add_option("--settings", compare.settings, settings_help);
@@ -195,6 +213,7 @@ void add_render(CLI::App& app, RenderArguments& render, Size& size, Prices& pric
                 return core::nutrient_by_key(key) ? std::string() : "\"" + key + "\" is no nutrient of docs/sheet.md";
             },
             "NUTRIENT"));
+    add_rules(app, render.rules);
     app.add_option("--page", render.page, "page of the screen")->check(CLI::Range(1, 99))->capture_default_str();
     add_size(app, size, "size of the picture");
     add_text_size(app, render.text_percent);

@@ -14,6 +14,7 @@
 #include "ui/words/numbers.h"
 #include "ui/words/pair_words.h"
 #include "ui/words/price_words.h"
+#include "ui/words/rule_words.h"
 
 #include <nlohmann/json.hpp>
 
@@ -157,7 +158,8 @@ void print_section(const ui::Section& section, const std::string& margin, std::o
 }
 
 void print_text(const core::Product& left, const core::Product& right, const std::vector<core::Comparison>& all,
-                const std::optional<core::PricePair>& prices, const ui::Language& language, std::ostream& out)
+                const std::vector<core::RuleSet>& rules, const std::optional<core::PricePair>& prices,
+                const ui::Language& language, std::ostream& out)
 {
     bool first = true;
     for (const auto& comparison : all) {
@@ -175,6 +177,10 @@ void print_text(const core::Product& left, const core::Product& right, const std
         print_rows(words, language, out);
         for (const auto& section : words.sections)
             print_section(section, "  ", out);
+    }
+    for (const auto& section : ui::rule_sections(left, right, rules, language)) {
+        out << "\n";
+        print_section(section, "", out);
     }
     if (prices) {
         out << "\n";
@@ -237,10 +243,11 @@ int compare(const CompareArguments& asked, std::ostream& out, std::ostream& err)
     }
     const auto prices = prices_of(*left, *right, asked, settings.settings.prices);
     const auto all = comparisons(left->label, right->label, asked, settings.settings.choices);
+    const auto& rules = asked.rules ? *asked.rules : settings.settings.rules;
     if (asked.json)
-        out << comparison_json(*left, *right, all, prices).dump(2) << "\n";
+        out << comparison_json(*left, *right, all, prices, rules).dump(2) << "\n";
     else
-        print_text(*left, *right, all, prices, language, out);
+        print_text(*left, *right, all, rules, prices, language, out);
     return done;
 }
 

@@ -3,10 +3,12 @@
 
 #include "core/compare/basis.h"
 #include "core/figure/money.h"
+#include "core/rules/rule_sets.h"
 
 #include <iosfwd>
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace kiosk {
 
@@ -22,6 +24,7 @@ struct CompareArguments {
     std::string settings; ///< a path; empty: as for every command (kiosk/desk/settings_file.h)
     std::optional<core::Money> left_price = std::nullopt; ///< of the shelf; nothing: not asked for
     std::optional<core::Money> right_price = std::nullopt;
+    std::optional<std::vector<core::RuleSet>> rules = std::nullopt; ///< nothing: those of the settings
     bool operator==(const CompareArguments&) const = default;
 };
 

@@ -285,7 +285,8 @@ std::string amount_text(const core::Comparison& comparison)
 } // namespace
 
 Json comparison_json(const core::Product& left, const core::Product& right,
-                     const std::vector<core::Comparison>& comparisons, const std::optional<core::PricePair>& prices)
+                     const std::vector<core::Comparison>& comparisons, const std::optional<core::PricePair>& prices,
+                     std::span<const core::RuleSet> rules)
 {
     Json json{{"form", "pairstand comparison"}, {"version", json_version}};
     json["left"] = product_json(left);
@@ -306,6 +307,8 @@ Json comparison_json(const core::Product& left, const core::Product& right,
                 row_json(row, {left.label, sharp_left, ground}, {right.label, sharp_right, ground}));
         json["bases"].push_back(std::move(basis));
     }
+    if (!rules.empty())
+        json["rules"] = rules_json(left, right, rules);
     if (prices)
         json["prices"] = prices_json(*prices);
     return json;

@@ -42,6 +42,8 @@ struct Studio {
           catalog(station_catalog(arguments.catalog, data_folder(), language_named(arguments.language, languages))),
           settings(settings_or_throw(arguments.settings, language_named(arguments.language, languages)))
     {
+        if (arguments.rules)
+            settings.rules = *arguments.rules;
     }
     std::vector<ui::Language> languages;
     FontBytes fonts;

@@ -3,10 +3,12 @@
 
 #include "core/compare/basis.h"
 #include "core/figure/money.h"
+#include "core/rules/rule_sets.h"
 
 #include <iosfwd>
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace kiosk {
 
@@ -28,7 +30,8 @@ struct RenderArguments {
     std::string catalog;                                  ///< empty: see catalog_place
     std::optional<core::Money> left_price = std::nullopt; ///< typed from the shelf
     std::optional<core::Money> right_price = std::nullopt;
-    std::string settings; ///< empty: see settings_place
+    std::string settings;                                           ///< empty: see settings_place
+    std::optional<std::vector<core::RuleSet>> rules = std::nullopt; ///< nothing: those of the settings
 };
 
 /// Draws and writes. "all" writes SCREEN.LANGUAGE.WIDTHxHEIGHT.PERCENT.png for every screen, language, size and text

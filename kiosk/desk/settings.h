@@ -4,6 +4,7 @@
 #include "core/compare/choices.h"
 #include "core/error.h"
 #include "core/rules/price_unit.h"
+#include "core/rules/rule_sets.h"
 
 #include <cstddef>
 #include <span>
@@ -15,8 +16,9 @@ namespace kiosk {
 
 /// All choices. Without a file each has its default.
 struct Settings {
-    core::Choices choices;     ///< aims and what comes first
-    core::PriceChoices prices; ///< units and rounding of the unit price
+    core::Choices choices;            ///< aims and what comes first
+    core::PriceChoices prices;        ///< units and rounding of the unit price
+    std::vector<core::RuleSet> rules; ///< published rules to hold labels against; none unless switched on
     bool operator==(const Settings&) const = default;
 };
 

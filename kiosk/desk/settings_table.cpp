@@ -69,6 +69,14 @@ bool take_unit(std::string_view value, Settings& settings)
     return unit.has_value();
 }
 
+bool take_rules(std::string_view value, Settings& settings)
+{
+    auto rules = core::rule_sets_named(value);
+    if (rules)
+        settings.rules = *std::move(rules);
+    return rules.has_value();
+}
+
 /// "oz, lb, 100_g or kg".
 std::string units_of(Goods goods)
 {
@@ -90,6 +98,7 @@ std::vector<SettingRow> rows()
         {"first_nutrients", "",
          "up to four nutrients with commas between, such as total_carbohydrate, protein; none twice, and not calories",
          take_first},
+        {"rules", "", "sets of published rules with commas between, none twice: " + core::rule_set_keys(), take_rules},
         {"unit_price_rounding", "tenth_cent", "tenth_cent or whole_cent", take_rounding},
         {"unit_price_unit_weight", "oz", units_of(Goods::Weight), take_unit<Goods::Weight, &P::weight>},
         {"unit_price_unit_volume", "fl_oz", units_of(Goods::LiquidVolume), take_unit<Goods::LiquidVolume, &P::liquid>},

@@ -1,5 +1,8 @@
 // The figures of a pair on the basis that was chosen, and where one of them comes from.
 #include "kiosk/session/session.h"
+#include "ui/words/rule_words.h"
+
+#include <utility>
 
 namespace kiosk {
 
@@ -29,6 +32,8 @@ void Session::refresh_pair(const core::Product& left, const core::Product& right
 {
     state_.comparison = core::compare(left.label, right.label, state_.basis, settings_.choices, state_.my_amount);
     state_.pair = ui::pair_words(*state_.comparison, left, right, language());
+    for (auto& section : ui::rule_sections(left, right, settings_.rules, language()))
+        state_.pair->sections.push_back(std::move(section));
     state_.amounts = ui::amounts_words(left.label, right.label, state_.my_amount, language());
 }
 

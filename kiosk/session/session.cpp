@@ -2,6 +2,7 @@
 
 #include "kiosk/session/sides.h"
 #include "ui/look/sizes.h"
+#include "ui/words/rule_words.h"
 
 #include <algorithm>
 
@@ -358,8 +359,10 @@ void Session::refresh()
         refresh_pair(left->product, right->product);
     refresh_prices();
     refresh_why();
-    if (const auto& held = state_.sides[ui::index_of(state_.label_side)])
+    if (const auto& held = state_.sides[ui::index_of(state_.label_side)]) {
         state_.label = ui::label_words(held->product, language(), settings_.choices);
+        ui::add_rules(held->product, settings_.rules, language(), *state_.label);
+    }
     state_.aisles = aisle_words(aisles_, language());
     state_.can_take_back = before_.has_value();
     state_.other_language = languages_[(language_ + 1) % languages_.size()].text(TextId::language_name);

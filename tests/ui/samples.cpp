@@ -4,6 +4,7 @@
 #include "core/compare/comparison.h"
 #include "tests/support/headless.h"
 #include "ui/words/price_words.h"
+#include "ui/words/rule_words.h"
 
 #include <algorithm>
 #include <array>
@@ -116,6 +117,22 @@ void add_prices(std::vector<NamedState>& states, const ui::Language& language)
     }
     states.push_back(
         {"no prices", prices_state(demo_product(pairs[0][0]), {}, demo_product(pairs[0][1]), {}, language)});
+}
+
+/// As many published rules as a leader would switch on for a class. All at once are a hundred pages of large letters.
+void add_rules(std::vector<NamedState>& states, const ui::Language& language)
+{
+    const auto rules = core::rule_sets_named("claims_sodium, wic_before, cacfp").value();
+    for (const auto& pair : {pairs[0], pairs[2], pairs[6]}) { // cereals; yogurts by weight and volume; main dishes
+        const auto& left = demo_product(pair[0]);
+        const auto& right = demo_product(pair[1]);
+        auto state = pair_state(left, right, Basis::Serving, language);
+        state.pair->sections = ui::rule_sections(left, right, rules, language);
+        states.push_back({"pair with rules " + std::string(pair[0]) + " " + pair[1], state});
+        auto one = label_state(left, language);
+        ui::add_rules(left, rules, language, *one.label);
+        states.push_back({"label with rules " + std::string(pair[0]), one});
+    }
 }
 
 void add_amounts_and_whys(std::vector<NamedState>& states, const ui::Language& language)
@@ -266,6 +283,7 @@ std::vector<NamedState> hard_states(const ui::Language& language)
     add_labels(states, language);
     add_pairs(states, language);
     add_prices(states, language);
+    add_rules(states, language);
     add_amounts_and_whys(states, language);
     return states;
 }

@@ -96,6 +96,35 @@ namespace ui {
     /* Beside a figure */ \
     X(teaspoons_many) X(teaspoons_one) X(teaspoons_less) X(day_heading) X(day_from_to) X(day_months) X(day_ages) \
     X(day_ages_older) X(day_line_adults) X(day_line_children) X(day_activity) X(day_caution) X(day_source) \
+    /* Published rules */ \
+    X(rules_claims_note) X(rules_wic_note) X(rules_cacfp_note) X(ruleset_claims_calories) X(ruleset_claims_fat) \
+    X(ruleset_claims_saturated_fat) X(ruleset_claims_cholesterol) X(ruleset_claims_sodium) \
+    X(ruleset_claims_sugars) X(ruleset_claims_lean) X(ruleset_claims_sources) X(ruleset_claims_levels) \
+    X(ruleset_wic) X(ruleset_wic_before) X(ruleset_cacfp) X(ruleset_cacfp_before) X(rule_calorie_free) \
+    X(rule_low_calorie) X(rule_reduced_calorie) X(rule_light) X(rule_sugar_free) X(rule_no_added_sugar) \
+    X(rule_reduced_sugar) X(rule_sodium_free) X(rule_salt_free) X(rule_very_low_sodium) X(rule_low_sodium) \
+    X(rule_light_in_sodium) X(rule_reduced_sodium) X(rule_lightly_salted) X(rule_no_salt_added) X(rule_fat_free) \
+    X(rule_low_fat) X(rule_percent_fat_free) X(rule_reduced_fat) X(rule_saturated_fat_free) \
+    X(rule_low_saturated_fat) X(rule_reduced_saturated_fat) X(rule_cholesterol_free) X(rule_low_cholesterol) \
+    X(rule_reduced_cholesterol) X(rule_lean) X(rule_extra_lean) X(rule_more) X(rule_within_disclosure_levels) \
+    X(rule_fiber_claim_without_fat) X(rule_high) X(rule_good_source) X(rule_high_potency) X(rule_wic_cereal_iron) \
+    X(rule_wic_cereal_added_sugars) X(rule_wic_yogurt_added_sugars) X(rule_wic_yogurt_vitamin_d) \
+    X(rule_wic_cereal_total_sugars) X(rule_wic_yogurt_total_sugars) X(rule_cacfp_cereal_added_sugars) \
+    X(rule_cacfp_yogurt_added_sugars) X(rule_cacfp_cereal_total_sugars) X(rule_cacfp_yogurt_total_sugars) \
+    X(rule_cited) X(rule_cited_days) X(rule_since) X(rule_until) X(rule_from_to) X(rule_until_unsure) \
+    X(rule_from_to_unsure) X(date) X(month_1) X(month_2) X(month_3) X(month_4) X(month_5) X(month_6) X(month_7) \
+    X(month_8) X(month_9) X(month_10) X(month_11) X(month_12) X(rule_line) X(rule_line_one) X(rule_side) \
+    X(rule_both) X(rule_not_this_food) X(rule_not_this_food_alone) X(rule_all_alone) X(rule_meets) \
+    X(rule_meets_not) X(rule_limit_meets) X(rule_limit_meets_not) X(rule_wic_meets) X(rule_wic_meets_not) \
+    X(rule_cannot) X(rule_wic_cannot) X(rule_true_content) X(rule_why_straddles) X(rule_why_ounce) \
+    X(rule_why_no_reference) X(rule_why_reference_words) X(rule_why_no_size) X(rule_why_unlike) \
+    X(rule_why_not_printed) X(rule_why_no_percent) X(rule_why_off) X(rule_why_main_dish) X(rule_why_other_food) \
+    X(rule_why_package) X(rule_why_unread) X(rule_limit) X(rule_limit_first) X(rule_limit_decides) \
+    X(rule_limit_doubt) X(rule_named_limit) X(rule_below) X(rule_at_most) X(rule_at_least) X(rule_of_daily) \
+    X(rule_of_calories) X(rule_per_reference) X(rule_per_reference_bare) X(rule_per_serving) X(rule_per_portion) \
+    X(rule_per_ounces) X(rule_printed_in) X(rule_printed) X(rule_stands_for) X(rule_worked_out) X(rule_reaches) \
+    X(rule_same_amount) X(rule_exact_ounce) X(rule_by_figures) X(rule_daily) X(rule_calories) X(rule_protein) \
+    X(rule_ingredients) \
     /* Gallery of widgets */ \
     X(gallery_title) X(gallery_sample) \
     /* Errors and the terminal */ \

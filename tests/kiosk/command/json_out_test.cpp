@@ -125,6 +125,10 @@ TEST_CASE("json: real output has the fields that the page documents, and no othe
         met.look(Json::parse(shop.out.str()), "");
         shop.left_price.reset();
         shop.right_price.reset();
+        shop.rules = core::rule_sets_named(core::rule_set_keys());
+        REQUIRE(shop.compare(shop.rich.gtin.digits(), right->gtin.digits()) == 0);
+        met.look(Json::parse(shop.out.str()), "");
+        shop.rules.reset();
     }
     const auto fields = documented_fields();
     for (const auto& [path, types] : met.types) {
@@ -168,6 +172,13 @@ TEST_CASE("json: every name is documented, and every documented one is used")
     collect("audience", core::Audience::Infant);
     collect("second column", core::SecondColumn::Kind::PerContainer);
     collect("price why", core::PriceWhy::UnlikeGoods);
+    collect("verdict", core::Verdict::NotForThisFood);
+    collect("rule reason", core::Reason::ForYoungChildren);
+    collect("bound", core::Bound::AtLeast);
+    collect("counted", core::Counted::PercentOfCalories);
+    collect("per", core::Per::Portion);
+    collect("judged by", core::JudgedBy::PrintedFigure);
+    collect("beyond", core::Beyond::PackageWords);
     CHECK(names == documented_names());
 }
 

@@ -69,12 +69,15 @@ struct Shop {
     bool json = true;
     std::optional<core::Money> left_price;
     std::optional<core::Money> right_price;
+    std::optional<std::vector<core::RuleSet>> rules;
     std::ostringstream out;
     std::ostringstream err;
 
     Shop()
     {
         catalog::Store store(path);
+        for (auto* product : {&rich, &plain, &bulk})
+            product->reference_food = core::reference_amount("cereal_20_to_43_g_per_cup");
         store.put(std::vector{rich, plain, bulk});
         // 16300255 is an EAN-8, and as a UPC-E it stands for 163002000055: core/code/upc_e.h.
         for (const auto& [digits, name] : {std::pair("16300255", "Short"), std::pair("163002000055", "Long")}) {
@@ -88,7 +91,8 @@ struct Shop {
     {
         out.str("");
         err.str("");
-        return kiosk::compare({left, right, basis, {}, json, path, language, {}, left_price, right_price}, out, err);
+        return kiosk::compare({left, right, basis, {}, json, path, language, {}, left_price, right_price, rules}, out,
+                              err);
     }
 };
 

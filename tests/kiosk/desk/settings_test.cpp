@@ -44,6 +44,8 @@ TEST_CASE("settings: each key takes its values")
     CHECK(with("first_nutrients = total_carbohydrate , protein,sodium,calcium").choices.first ==
           std::vector{N::TotalCarbohydrate, N::Protein, N::Sodium, N::Calcium});
     CHECK(with("first_nutrients =").choices.first.empty());
+    CHECK(with("rules = wic , claims_sodium").rules == std::vector{core::RuleSet::SodiumClaims, core::RuleSet::Wic});
+    CHECK(with("rules =").rules.empty());
     CHECK(with("unit_price_rounding = whole_cent").prices.rounding == core::PriceRounding::WholeCent);
     CHECK(with("unit_price_unit_weight = 100_g").prices.weight == core::PriceUnit{U::Gram, 100});
     CHECK(with("unit_price_unit_volume = gal").prices.liquid == core::PriceUnit{U::Gallon});
@@ -65,7 +67,7 @@ TEST_CASE("settings: what cannot be taken is told with its place, and only that 
         {"aims =", "aims", "aims =", "class, label_2016"},
         {"aims = Class", "aims", "Class", "class, label_2016"},
         {"aims", "", "aims", "key = value"},
-        {"aim = class", "", "aim", "one of these keys: aims, first_nutrients, unit_price_rounding"},
+        {"aim = class", "", "aim", "one of these keys: aims, first_nutrients, rules, unit_price_rounding"},
         {"= class", "", "= class", "one of these keys"},
         {"first_nutrients = protein, protein", "first_nutrients", "protein, protein", "up to four"},
         {"first_nutrients = calories", "first_nutrients", "calories", "up to four"},
@@ -73,6 +75,9 @@ TEST_CASE("settings: what cannot be taken is told with its place, and only that 
         {"first_nutrients = protein sodium", "first_nutrients", "protein sodium", "up to four"},
         {"first_nutrients = protein, sodium, iron, calcium, total_fat", "first_nutrients",
          "protein, sodium, iron, calcium, total_fat", "up to four"},
+        {"rules = wick", "rules", "wick", "sets of published rules with commas between, none twice: claims_calories"},
+        {"rules = wic, wic", "rules", "wic, wic", "sets of published rules"},
+        {"rules = wic,", "rules", "wic,", "sets of published rules"},
         {"unit_price_unit_weight = fl_oz", "unit_price_unit_weight", "fl_oz", "oz, lb, 100_g or kg"},
         {"unit_price_unit_dry = qt", "unit_price_unit_dry", "qt", "dry_pt, dry_qt, 100_mL or L"},
         {"unit_price_unit_count = 3", "unit_price_unit_count", "3", "each, dozen or 100_count"},

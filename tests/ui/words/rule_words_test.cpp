@@ -1,0 +1,123 @@
+// What labels say to published rules, as whole sentences.
+#include "tests/support/headless.h"
+#include "tests/ui/samples.h"
+#include "ui/words/rule_words.h"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <array>
+#include <string>
+
+namespace {
+
+using core::RuleSet;
+
+const core::Product& strands()
+{
+    return test::demo_product("9520141001120"); // bran strands
+}
+
+const core::Product& rings()
+{
+    return test::demo_product("9520141001083"); // oat rings, honey
+}
+
+std::string said(RuleSet set, const char* language)
+{
+    std::string all;
+    for (const auto& section : ui::rule_sections(strands(), rings(), std::array{set}, test::language(language))) {
+        all += section.heading + "\n";
+        for (const auto& sentence : section.sentences)
+            all += sentence + "\n";
+    }
+    return all;
+}
+
+bool says(RuleSet set, const std::string& sentence, const char* language = "en")
+{
+    return ("\n" + said(set, language)).find("\n" + sentence + "\n") != std::string::npos;
+}
+
+} // namespace
+
+TEST_CASE("rule words: every set, every rule and every month has words in both languages")
+{
+    for (const auto* code : {"en", "es"}) {
+        const auto& language = test::language(code);
+        for (const auto& info : core::rule_sets()) {
+            CHECK_FALSE(ui::rule_set_name(info.set, language).empty());
+            for (const auto* rule : core::rules_of(info.set)) {
+                CAPTURE(rule->key);
+                CHECK(ui::cited_rule(*rule, language).find('{') == std::string::npos);
+                CHECK(ui::cited_rule(*rule, language).find(rule->citation) != std::string::npos);
+            }
+        }
+        for (int month = 1; month <= 12; ++month)
+            CHECK_FALSE(ui::day_words({2026, month, 1}, language).empty());
+    }
+    CHECK(ui::day_words({2025, 10, 1}, test::language("en")) == "October 1, 2025");
+    CHECK(ui::day_words({2025, 10, 1}, test::language("es")) == "1 de octubre de 2025");
+}
+
+// 21 CFR 101.61(b)(4): at most 140 mg in the reference amount. 101.61(b)(6), 101.56(c) and (g) need another food.
+TEST_CASE("rule words: claims, all three answers, and alike ones in one sentence")
+{
+    CHECK(says(RuleSet::SodiumClaims,
+               "Low sodium (21 CFR 101.61(b)(4)). Left: meets the figures. Right: does not meet the figures."));
+    CHECK(says(RuleSet::SodiumClaims, "Light in sodium (21 CFR 101.56(c)); Reduced sodium (21 CFR 101.61(b)(6)); "
+                                      "Lightly salted (21 CFR 101.56(g)). Left and right: cannot tell from the label: "
+                                      "the rule measures it against another food, which no label names."));
+    CHECK(says(RuleSet::SodiumClaims, "Figures only, and no verdict on the food. Meeting a claim's figures does not "
+                                      "mean that the package bears the claim or may bear it: other conditions hold as "
+                                      "well."));
+    CHECK(says(RuleSet::SodiumClaims,
+               "Bajo en sodio (21 CFR 101.61(b)(4)). Izquierda: cumple las cifras. Derecha: no cumple las cifras.",
+               "es"));
+    CHECK(says(RuleSet::LeanClaims, "Left and right: none of these rules is about this food."));
+}
+
+// 7 CFR 226.20(a)(4)(ii): 6 g of added sugars in a dry ounce since October 1, 2025. For WIC the State's list decides.
+TEST_CASE("rule words: programs name their limit and days, and for WIC whose list decides")
+{
+    CHECK(says(RuleSet::Cacfp,
+               "Breakfast cereal, added sugars (7 CFR 226.20(a)(4)(ii), in force since October 1, "
+               "2025): added sugars at most 6 g in 1 oz (28 g). Left: meets this limit. Right: does not "
+               "meet this limit."));
+    CHECK(
+        says(RuleSet::WicBefore,
+             "Breakfast cereal, total sugars (7 CFR 246.10(e)(12), Table 4, in force until April 19, 2026 or until the "
+             "day that your State chose): total sugars at most 21.2 g in 100 g. Left: meets the federal limit printed "
+             "here; your State's list decides. Right: does not meet the federal limit printed here; your State's list "
+             "decides."));
+    CHECK(says(RuleSet::Wic,
+               "Breakfast cereal, added sugars (7 CFR 246.10(e)(12), Table 4, as amended by 89 FR 28488, "
+               "in force since June 17, 2024). Left and right: cannot tell from the label: this station has "
+               "not read the limit in the rule itself and does not use it; your State's list decides."));
+    for (const auto set : {RuleSet::Wic, RuleSet::WicBefore})
+        for (const auto& answer : core::answers_to(std::array{set}, rings().label, rings().reference_food)) {
+            CHECK(ui::answer_words(answer, test::language("en")).find("your State's list decides") !=
+                  std::string::npos);
+            CHECK(ui::answer_words(answer, test::language("es")).find("decide la lista de su estado") !=
+                  std::string::npos);
+        }
+}
+
+TEST_CASE("rule words: an entry without a reference food says so once")
+{
+    auto bare = rings();
+    bare.reference_food = nullptr;
+    const auto sections = ui::rule_sections(bare, bare, std::array{RuleSet::SodiumClaims}, test::language("en"));
+    REQUIRE(sections.size() == 1);
+    REQUIRE(sections[0].sentences.size() == 2);
+    CHECK(sections[0].sentences[1] == "Left and right: cannot tell from the label: its entry names no reference food.");
+}
+
+TEST_CASE("rule words: nothing is said where nothing is switched on")
+{
+    CHECK(ui::rule_sections(strands(), rings(), {}, test::language("en")).empty());
+    auto label = ui::label_words(rings(), test::language("en"));
+    const auto before = label;
+    ui::add_rules(rings(), {}, test::language("en"), label);
+    CHECK(label == before);
+}
