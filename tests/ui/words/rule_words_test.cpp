@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <array>
 #include <string>
+#include <string_view>
 
 namespace {
 
@@ -120,4 +121,45 @@ TEST_CASE("rule words: nothing is said where nothing is switched on")
     const auto before = label;
     ui::add_rules(rings(), {}, test::language("en"), label);
     CHECK(label == before);
+}
+
+namespace {
+
+/// What the honey oat rings say to one rule, with its arithmetic: 37 g a serving, reference amount 40 g.
+std::string arithmetic(RuleSet set, std::string_view key, const char* code = "en")
+{
+    std::string all;
+    for (const auto& answer : core::answers_to(std::array{set}, rings().label, rings().reference_food))
+        if (answer.rule->key == key)
+            for (const auto& sentence : ui::arithmetic_sentences(answer, rings(), test::language(code)))
+                all += sentence + "\n";
+    return all;
+}
+
+} // namespace
+
+// 21 CFR 101.62(c)(1): below 0.5 g in the reference amount; 0 g is printed below 0.5 g (101.9(c)(2)(i)), and 37 g may
+// be 36.5 g (101.9(b)(7)(ii)): 0.5 x 40 / 36.5 = 0.5479.
+TEST_CASE("rule words: the arithmetic of a claim reaches as far as the rounded figures")
+{
+    CHECK(arithmetic(RuleSet::SaturatedFatClaims, "saturated_fat_free") ==
+          "The limit in doubt: saturated fat below 0.5 g in the reference amount, 40 g.\n"
+          "Saturated fat: 0 g is printed for one serving of 37 g.\n"
+          "One serving can truly hold less than 0.5 g.\n"
+          "In 40 g: 0 g × 40 g ÷ 37 g = 0 g.\n"
+          "By all that the rounded figures can stand for, 40 g can hold less than 0.548 g.\n");
+    CHECK(arithmetic(RuleSet::SaturatedFatClaims, "saturated_fat_free", "es")
+              .starts_with("El límite en duda: grasa saturada por debajo de 0.5 g en la cantidad de referencia, 40 g.\n"
+                           "Grasa saturada: la etiqueta dice 0 g en una porción de 37 g.\n"));
+}
+
+// 7 CFR 226.20(a)(4)(ii): the printed figures, added sugars x 28 g / serving size.
+TEST_CASE("rule words: the arithmetic of a program is that of the printed figures")
+{
+    const auto words = arithmetic(RuleSet::Cacfp, "cacfp_cereal_added_sugars");
+    CAPTURE(words);
+    CHECK(words.starts_with("The limit that decides: added sugars at most 6 g in 1 oz (28 g).\n"));
+    CHECK(words.find("This rule is held against the figures as they are printed.\n") != std::string::npos);
+    CHECK(words.find(" × 28 g ÷ 37 g = ") != std::string::npos);
+    CHECK(arithmetic(RuleSet::Wic, "wic_cereal_added_sugars").empty()); // a limit that was not read tells no figure
 }
