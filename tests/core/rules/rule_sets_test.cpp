@@ -5,8 +5,10 @@
 #include <doctest/doctest.h>
 
 #include <array>
+#include <optional>
 #include <set>
 #include <string>
+#include <vector>
 
 namespace test {
 
@@ -49,3 +51,16 @@ TEST_CASE("rule sets: nothing is answered that was not switched on, and rules fo
 }
 
 } // namespace test
+
+TEST_CASE("rule sets: a list of keys, in the order in which they are shown")
+{
+    using S = core::RuleSet;
+    CHECK(core::rule_sets_named("") == std::vector<S>{});
+    CHECK(core::rule_sets_named(" \t") == std::vector<S>{});
+    CHECK(core::rule_sets_named("cacfp ,\twic, claims_fat") == std::vector{S::FatClaims, S::Wic, S::Cacfp});
+    CHECK(core::rule_sets_named(core::rule_set_keys())->size() == core::rule_sets().size());
+    for (const auto* wrong : {"wick", "WIC", "wic,", ",wic", "wic,,cacfp", "wic, wic", "wic cacfp", ","}) {
+        CAPTURE(wrong);
+        CHECK_FALSE(core::rule_sets_named(wrong));
+    }
+}

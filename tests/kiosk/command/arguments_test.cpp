@@ -80,6 +80,14 @@ TEST_CASE("arguments: each command takes its own")
     CHECK(render.theme == "plain");
 }
 
+TEST_CASE("arguments: --rules of compare and render; without it those of the settings")
+{
+    const std::vector both{core::RuleSet::Wic, core::RuleSet::Cacfp};
+    CHECK(as<kiosk::CompareArguments>({"compare", "1", "2", "--rules", "cacfp,wic"}).rules == both);
+    CHECK(as<kiosk::RenderArguments>({"render", "pair", "--out", "p", "--rules", "wic,cacfp"}).rules == both);
+    CHECK(as<kiosk::CompareArguments>({"compare", "1", "2"}).rules == std::nullopt);
+}
+
 TEST_CASE("arguments: what stands before a command counts for the command")
 {
     const auto compare = as<kiosk::CompareArguments>({"--catalog", "c.db", "--lang=es", "compare", "1", "2", "--json"});
@@ -108,6 +116,7 @@ TEST_CASE("arguments: what makes no sense is refused in one sentence that says w
         {"load without a sheet", {"load", "--into", "c.db"}, "SOURCE"},
         {"compare with one code", {"compare", "1"}, "RIGHT"},
         {"an unknown basis", {"compare", "1", "2", "--per", "dozen"}, "--per"},
+        {"an unknown set of rules", {"compare", "1", "2", "--rules", "wick"}, "claims_calories, claims_fat"},
         {"decode without a picture", {"decode"}, "IMAGE"},
         {"render without a file", {"render", "pair"}, "--out"},
         {"a size of one number", {"render", "pair", "--out", "p", "--size", "1280"}, "1280"},
