@@ -57,8 +57,8 @@ struct ChooseMyAmount {
 };
 /// Open where a figure and its finding come from: of the pair, or of one label alone.
 struct OpenWhy {
-    core::Nutrient nutrient;
-    std::optional<Side> side; ///< nothing: the row of the pair
+    std::optional<core::Nutrient> nutrient; ///< nothing: serving size and servings, of one label
+    std::optional<Side> side;               ///< nothing: the row of the pair
     bool operator==(const OpenWhy&) const = default;
 };
 /// Keep this side when the next product comes, or let it go again.

@@ -113,21 +113,29 @@ bool is_package(const Ground& ground)
            (ground.basis == Basis::MyAmount && ground.amount.of == MyAmount::Of::Package);
 }
 
+void add_serving(const Sizes& sizes, std::vector<Step>& steps)
+{
+    Step size = step(Kind::ServingStandsFor, "21 CFR 101.9(b)(7)(ii)");
+    size.span = sizes.serving;
+    size.narrowed = sizes.serving_narrowed;
+    steps.push_back(size);
+}
+
+void add_servings(const Sizes& sizes, std::vector<Step>& steps)
+{
+    Step count = step(Kind::ServingsStandFor, "21 CFR 101.9(b)(8)(i)");
+    count.span = sizes.servings;
+    count.narrowed = sizes.servings_narrowed;
+    steps.push_back(count);
+}
+
 void add_sizes(const ReadLabel& side, const Ground& ground, std::vector<Step>& steps)
 {
     const auto& sizes = side.sharp.sizes;
-    if (ground.basis == Basis::SameAmount && sizes.serving) {
-        Step size = step(Kind::ServingStandsFor, "21 CFR 101.9(b)(7)(ii)");
-        size.span = sizes.serving;
-        size.narrowed = sizes.serving_narrowed;
-        steps.push_back(size);
-    }
-    if (is_package(ground) && sizes.servings && !sizes.servings->exact()) {
-        Step count = step(Kind::ServingsStandFor, "21 CFR 101.9(b)(8)(i)");
-        count.span = sizes.servings;
-        count.narrowed = sizes.servings_narrowed;
-        steps.push_back(count);
-    }
+    if (ground.basis == Basis::SameAmount && sizes.serving)
+        add_serving(sizes, steps);
+    if (is_package(ground) && sizes.servings && !sizes.servings->exact())
+        add_servings(sizes, steps);
 }
 
 void add_percent(const Shown& shown, const ReadLabel& side, Nutrient nutrient, const Ground& ground, Ratio times,
@@ -171,6 +179,16 @@ void add_basis(const ReadLabel& side, Nutrient nutrient, const Ground& ground, s
 }
 
 } // namespace
+
+std::vector<Step> sizes_steps(const ReadLabel& side)
+{
+    std::vector<Step> steps;
+    if (side.sharp.sizes.serving)
+        add_serving(side.sharp.sizes, steps);
+    if (side.sharp.sizes.servings)
+        add_servings(side.sharp.sizes, steps);
+    return steps;
+}
 
 std::string_view rounding_citation(Nutrient nutrient, Panel panel)
 {

@@ -48,6 +48,9 @@ struct Step {
 /// The steps of one side of a row on a basis, in order.
 [[nodiscard]] std::vector<Step> steps_of(const ReadLabel& side, Nutrient nutrient, const Ground& ground);
 
+/// The steps behind the sizes of a label: serving size, then servings per container, where they have a number.
+[[nodiscard]] std::vector<Step> sizes_steps(const ReadLabel& side);
+
 /// The paragraph by which an amount of this nutrient is rounded.
 [[nodiscard]] std::string_view rounding_citation(Nutrient nutrient, Panel panel);
 

@@ -46,9 +46,10 @@ void Session::refresh_why()
     const auto& of = *state_.why_of;
     if (of.side) {
         if (const auto& held = state_.sides[ui::index_of(*of.side)])
-            state_.why = ui::why_words(held->product, of.nutrient, settings_.choices, language());
-    } else if (state_.comparison)
-        state_.why = ui::why_words(*state_.comparison, of.nutrient, state_.sides[0]->product, state_.sides[1]->product,
+            state_.why = of.nutrient ? ui::why_words(held->product, *of.nutrient, settings_.choices, language())
+                                     : ui::sizes_why_words(held->product, language());
+    } else if (state_.comparison && of.nutrient)
+        state_.why = ui::why_words(*state_.comparison, *of.nutrient, state_.sides[0]->product, state_.sides[1]->product,
                                    settings_.choices, language());
 }
 

@@ -217,7 +217,7 @@ void add_heading(const Ui& ui, const LabelWords& label, std::size_t at, const Fi
 }
 
 /// A figure that opens to where it comes from when it is touched, as high as a finger needs.
-void open_on_touch(const Ui& ui, core::Nutrient nutrient, Side side, Block& block, Actions& asked)
+void open_on_touch(const Ui& ui, std::optional<core::Nutrient> nutrient, Side side, Block& block, Actions& asked)
 {
     block.height = std::max(block.height, ui.look.sizes.target);
     block.draw = [&ui, &asked, nutrient, side, draw = std::move(block.draw)](const Area& area) {
@@ -251,8 +251,8 @@ std::vector<Block> blocks_of(const Ui& ui, const LabelWords& label, Side side, c
             add_sentence(ui, piece, page, blocks);
             break;
         }
-        if (piece.nutrient && blocks.size() > first)
-            open_on_touch(ui, *piece.nutrient, side, blocks[first], asked);
+        if ((piece.nutrient || piece.sizes) && blocks.size() > first)
+            open_on_touch(ui, piece.nutrient, side, blocks[first], asked);
         for (std::size_t own = first; own < blocks.size(); ++own)
             blocks[own].again = again;
         if (piece.kind == Kind::Sentence)

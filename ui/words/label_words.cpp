@@ -71,7 +71,9 @@ private:
     void sizes()
     {
         lead(TextId::label_servings, servings());
+        words_.pieces.back().sizes = true;
         lead(TextId::label_serving_size, serving_words(label_.serving, language_));
+        words_.pieces.back().sizes = true;
         if (label_.net_quantity)
             lead(TextId::label_net_quantity, label_.net_quantity->printed);
         if (label_.servings.count > core::Count::whole(1))

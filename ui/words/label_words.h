@@ -26,6 +26,7 @@ struct LabelPiece {
     std::string reading; ///< "8 %, between 5 and 20", or empty
     std::optional<int> percent_value;
     std::optional<core::Nutrient> nutrient = {}; ///< of a figure that opens to where it comes from
+    bool sizes = false;                          ///< serving size and servings, which do so together
     bool operator==(const LabelPiece&) const = default;
 };
 

@@ -72,6 +72,8 @@ std::string sizes_words(const core::Step& step, const core::Label& label, const 
     std::string servings = count_words(label.servings.count);
     if (label.servings.kind == core::ServingsPerContainer::Kind::About)
         servings = language.fill(TextId::servings_about, {{"n", servings}});
+    if (step.span->exact() && !step.narrowed)
+        return language.fill(TextId::why_servings_exact, {{"servings", servings}, {"rule", rule}});
     return language.fill(TextId::why_servings, {{"servings", servings}, {"low", low}, {"high", high}, {"rule", rule}}) +
            net_words(label, step.narrowed, language);
 }

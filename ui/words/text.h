@@ -62,8 +62,8 @@ namespace ui {
     X(just_under) X(range_amount) X(reading_changes) \
     X(why_title) X(why_printed) X(why_not_printed) X(why_not_significant) \
     X(why_amount) X(why_percent) X(why_percent_of_amount) X(why_together) \
-    X(why_whole) X(why_part) X(why_serving_size) X(why_servings) \
-    X(why_narrowed) X(why_times) X(why_per_hundred) X(why_percent_counted) \
+    X(why_whole) X(why_part) X(why_serving_size) X(why_household) X(why_servings) X(why_servings_exact) \
+    X(why_narrowed) X(why_net) X(why_times) X(why_per_hundred) X(why_percent_counted) \
     X(why_on_basis) X(why_percent_on_basis) X(why_range) X(why_range_below) \
     X(why_finding) X(why_less) X(why_same_figure) X(why_too_close) \
     X(why_too_close_plain) X(why_aim_less) X(why_aim_more) X(why_aim_common) X(why_good_to_know) \

@@ -34,6 +34,9 @@ struct WhyWords {
 [[nodiscard]] WhyWords why_words(const core::Product& product, core::Nutrient nutrient, const core::Choices& choices,
                                  const Language& language);
 
+/// Serving size and servings of one label.
+[[nodiscard]] WhyWords sizes_why_words(const core::Product& product, const Language& language);
+
 /// An exact amount in the nutrient's unit, to as many places as tell its edges apart, rounded the way its end of a
 /// range needs: "3.25 g".
 [[nodiscard]] std::string exact_words(core::Content amount, core::Nutrient nutrient, bool up);

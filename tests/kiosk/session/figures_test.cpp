@@ -71,6 +71,14 @@ TEST_CASE("figures: a line of one label opens as well; without its package there
     REQUIRE(pair.state().why);
     CHECK(pair.state().why->lines.front().words == pair.on(Side::Right));
 
+    pair.ask(ui::GoBack{});
+    pair.ask(ui::OpenWhy{std::nullopt, Side::Right}); // serving size and servings
+    REQUIRE(pair.state().why);
+    CHECK(pair.state().why->title == "Serving size: where this comes from");
+    CHECK(pair.state().why->lines.front().words == pair.on(Side::Right));
+    pair.ask(ui::OpenWhy{std::nullopt, std::nullopt}); // of no label: there is nothing to tell
+    CHECK_FALSE(pair.state().why);
+
     Station empty;
     empty.ask(ui::OpenWhy{Nutrient::Calories, Side::Left});
     CHECK_FALSE(empty.state().why);

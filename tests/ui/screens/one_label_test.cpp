@@ -167,6 +167,16 @@ TEST_CASE("one label: every page that shows lines names what they are, and says 
         }
 }
 
+TEST_CASE("one label: servings and serving size open to where they come from")
+{
+    const auto& language = test::language("en");
+    auto state = test::label_state(test::demo_product("9520141001069"), language);
+    test::Headless screen({1280, 800});
+    for (const std::size_t nth : {0U, 1U})
+        CHECK(screen.tap(state, TextId::why_hint, nth) == ui::Actions{ui::OpenWhy{std::nullopt, ui::Side::Left}});
+    CHECK(screen.tap(state, TextId::why_hint, 2) == ui::Actions{ui::OpenWhy{core::Nutrient::Calories, ui::Side::Left}});
+}
+
 TEST_CASE("one label: of two, every page leads back to both")
 {
     const auto& language = test::language("en");

@@ -74,6 +74,28 @@ TEST_CASE("why words: the whole package as taught, and the servings that net qua
     CHECK(has(all, "5 and 20 are meant for one serving."));
 }
 
+TEST_CASE("why words: serving size and servings of one label tell what they stand for")
+{
+    // "About 8" is 7.5 to 8.5, 101.9(b)(8)(i); 42 g is 41.5 to 42.5 g, (b)(7)(ii); 339 g / 42.5 g, 341 g / 41.5 g.
+    auto label = test::make_label("42 g", "about 8", {});
+    label.serving.household = "1 cup";
+    label.net_quantity = core::parse_net_quantity("12 oz (340 g)");
+    const auto product = test::make_product("952000000001", "Oat squares", label);
+    const auto all = said(ui::sizes_why_words(product, test::language("en")));
+    CHECK(has(all, "Serving size: where this comes from\nOat squares\nThe label prints 1 cup (42 g).\n"));
+    CHECK(has(all, "The household measure, 1 cup, is what defines the serving"));
+    CHECK(has(all, "A serving of 42 g stands for 41.5 to 42.5 g (21 CFR 101.9(b)(7)(ii))."));
+    CHECK(has(all, "they stand for 7.97"));
+    CHECK(has(all, "The net quantity, 12 oz (340 g), narrows that."));
+    CHECK(has(all, "Entered on"));
+    const auto exact = test::make_product("952000000001", "Oat squares", test::make_label("42 g", "8", {}));
+    CHECK(has(said(ui::sizes_why_words(exact, test::language("en"))),
+              "Servings per container: 8, without “about”, so exactly that many (21 CFR 101.9(b)(8)(i))."));
+    const auto nothing = test::make_product("952000000001", "Oat squares", {});
+    CHECK_FALSE(has(said(ui::sizes_why_words(nothing, test::language("es"))), "\n\n"));
+    CHECK_FALSE(has(said(ui::sizes_why_words(nothing, test::language("es"))), " 0 "));
+}
+
 TEST_CASE("why words: equal amounts are divided out as on paper, and calories stand beside a day")
 {
     const auto all = of_pair(Basis::SameAmount, Nutrient::Calories);
