@@ -66,9 +66,14 @@ std::vector<Item> items_of(const Ui& ui, const State& state, const Paging& pagin
     items.push_back(button_item(ui, TextId::button_back, GoBack{}, !home));
     const bool several = paging.pages > 1;
     items.push_back(button_item(ui, TextId::button_page_before, TurnPage{-1}, several && paging.page > 0));
-    const std::string page = ui.language.fill(
-        TextId::page_of, {{"n", std::to_string(paging.page + 1)}, {"all", std::to_string(paging.pages)}});
-    // Figures are equally wide: the room for two and two of them holds every count of pages.
+    // Figures are equally wide: the room for two and two of them holds every count of pages; of a hundred and more
+    // (all published rules in the largest letters) the page is told alone.
+    constexpr int most_told = 99;
+    const std::string number = std::to_string(paging.page + 1);
+    const std::string page =
+        paging.pages > most_told
+            ? number
+            : ui.language.fill(TextId::page_of, {{"n", number}, {"all", std::to_string(paging.pages)}});
     const std::string widest = ui.language.fill(TextId::page_of, {{"n", "00"}, {"all", "00"}});
     items.push_back({page, std::nullopt, std::nullopt, several, text_width(ui, widest, Style::Bar)});
     items.push_back(button_item(ui, TextId::button_page_next, TurnPage{1}, several && paging.page + 1 < paging.pages));

@@ -8,6 +8,7 @@
 
 #include <sstream>
 #include <string>
+#include <vector>
 
 namespace test {
 namespace {
@@ -59,6 +60,34 @@ TEST_CASE("compare command: the settings hold, and a line that cannot be taken e
     CHECK(counter.out.str().empty());
     CHECK(counter.err.str().starts_with("pairstand compare: " + counter.asked.settings +
                                         ", line 2: found \"aims2\", expected one of these keys: aims"));
+}
+
+// 21 CFR 101.61(b)(4): low sodium is 140 mg or less in the reference amount, 40 g for such cereals (101.12(b)).
+TEST_CASE("compare command: published rules are printed where they are asked for, and only there")
+{
+    Counter counter;
+    counter.asked.left = "9520141001120"; // 130 mg in 40 g
+    counter.asked.right = "9520141001083";
+    counter.asked.basis = core::Basis::Serving;
+    REQUIRE(counter.compare() == 0);
+    CHECK(counter.out.str().find("Published rules") == std::string::npos);
+    counter.asked.rules = std::vector{core::RuleSet::SodiumClaims, core::RuleSet::WicBefore};
+    REQUIRE(counter.compare() == 0);
+    const auto text = counter.out.str();
+    const auto says = [&](const std::string& words) { return text.find(words) != std::string::npos; };
+    CHECK(says("  Low sodium (21 CFR 101.61(b)(4)). Left: meets the figures. Right: does not meet the figures.\n"));
+    CHECK(says("Left: meets the federal limit printed here; your State's list decides."));
+    CHECK(says("no verdict on the food"));
+    counter.asked.json = true;
+    REQUIRE(counter.compare() == 0);
+    const auto rules = Json::parse(counter.out.str())["rules"];
+    for (const auto& answer : rules["left"])
+        if (answer["rule"] == "low_sodium") {
+            CHECK(answer["verdict"] == "meets");
+            CHECK(answer["decided"]["printed"] == "130");
+            CHECK(answer["decided"]["limit"]["value"] == "140");
+        }
+    CHECK(rules["sets"].size() == 2);
 }
 
 } // namespace test

@@ -3,7 +3,9 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <string>
+#include <utility>
 
 namespace test {
 namespace {
@@ -86,6 +88,25 @@ TEST_CASE("figures: a line of one label opens as well; without its package there
     CHECK_FALSE(empty.state().why);
     empty.ask(ui::OpenAmounts{});
     CHECK_FALSE(empty.state().amounts);
+}
+
+TEST_CASE("figures: published rules stand behind a pair and a label where the settings name them, and nowhere else")
+{
+    const auto says_rules = [](const kiosk::Settings& settings) {
+        Station station;
+        kiosk::Session session(station.store, station_languages(), settings);
+        for (const auto& code : {shelf::oats, shelf::wheat})
+            session.take({code, core::Symbology::Unknown, kiosk::Scan::From::Scanner, {}});
+        const auto starts = [](const std::string& words) { return words.starts_with("Published rules"); };
+        const bool pair = std::ranges::any_of(session.state().pair->sections, starts, &ui::Section::heading);
+        session.apply({ui::OpenLabel{ui::Side::Left}});
+        const bool label = std::ranges::any_of(session.state().label->pieces, starts, &ui::LabelPiece::name);
+        return std::pair{pair, label};
+    };
+    CHECK(says_rules({}) == std::pair{false, false});
+    kiosk::Settings settings;
+    settings.rules = {core::RuleSet::SodiumClaims};
+    CHECK(says_rules(settings) == std::pair{true, true});
 }
 
 } // namespace test

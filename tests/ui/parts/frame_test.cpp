@@ -176,3 +176,17 @@ TEST_CASE("frame: body, notice and bar lie below each other inside the window, a
         });
     }
 }
+
+TEST_CASE("frame: the page is told in the room that it has, also where there are a hundred and more")
+{
+    for (const auto& [pages, told] : {std::pair{99, "98 of 99"}, {100, "98"}, {1200, "1098"}}) {
+        test::Headless screen({800, 1280}, 200);
+        const auto state = test::state_of(ui::ScreenId::Pair, test::language("en"));
+        const ui::Paging paging{pages, pages == 1200 ? 1097 : 97};
+        screen.frame([&](const ui::Ui& ui, ui::Actions& asked) {
+            ui::close_frame(ui, state, ui::frame_of(ui, state), paging, asked);
+        });
+        CAPTURE(pages);
+        CHECK(screen.says(told));
+    }
+}
