@@ -9,6 +9,7 @@
 #include <array>
 #include <string>
 #include <string_view>
+#include <utility>
 
 namespace {
 
@@ -112,6 +113,87 @@ TEST_CASE("rule words: an entry without a reference food says so once")
     REQUIRE(sections.size() == 1);
     REQUIRE(sections[0].sentences.size() == 2);
     CHECK(sections[0].sentences[1] == "Left and right: cannot tell from the label: its entry names no reference food.");
+}
+
+namespace {
+
+void set_sodium(core::Product& product, const char* amount)
+{
+    using core::Nutrient;
+    product.label.per_serving.lines[Nutrient::Sodium] = {core::parse_figure(Nutrient::Sodium, amount).value(),
+                                                         std::nullopt};
+}
+
+} // namespace
+
+// Answers of real labels, each made from the honey oat rings (37 g a serving, 40 g the reference amount).
+TEST_CASE("rule words: why a label cannot tell, for what is or is not printed on it")
+{
+    struct Case {
+        std::string why;
+        void (*change)(core::Product&);
+        std::string_view rule;
+        std::string english, spanish;
+    };
+    using N = core::Nutrient;
+    const Case cases[] = {
+        // 127.5 to 132.5 mg in 37 g (36.5 to 37.5 g) are 136 to 145.2 mg in 40 g; the limit is 140 mg
+        {"straddles", [](core::Product& p) { set_sodium(p, "130"); }, "low_sodium",
+         "cannot tell from the label: what the rounded figures can stand for lies on both sides of the limit",
+         "no se sabe por la etiqueta: lo que las cifras redondeadas pueden ser queda a los dos lados del límite"},
+        {"not printed", [](core::Product& p) { p.label.per_serving.lines.erase(N::Sodium); }, "low_sodium",
+         "cannot tell from the label: sodium is not printed", "no se sabe por la etiqueta: no está escrito: sodio"},
+        {"off the rule", [](core::Product& p) { set_sodium(p, "143"); }, "low_sodium",
+         "cannot tell from the label: the label contradicts itself or the rule of rounding in sodium",
+         "no se sabe por la etiqueta: la etiqueta se contradice, o contradice la regla de redondeo, en sodio"},
+        {"no grams", [](core::Product& p) { p.label.serving.metric.reset(); }, "low_sodium",
+         "cannot tell from the label: its serving size has no grams or milliliters",
+         "no se sabe por la etiqueta: su tamaño de porción no tiene gramos ni mililitros"},
+        {"millilitres", [](core::Product& p) { p.label.serving.metric = core::Volume::whole(240); }, "low_sodium",
+         "cannot tell from the label: its serving is measured in one way and the rule's amount in another, such as "
+         "grams and cups",
+         "no se sabe por la etiqueta: su porción se mide de una manera y la cantidad de la regla de otra, como gramos "
+         "y tazas"},
+    };
+    for (const auto& c : cases) {
+        CAPTURE(c.why);
+        auto product = rings();
+        c.change(product);
+        int seen = 0;
+        for (const auto& answer :
+             core::answers_to(std::array{RuleSet::SodiumClaims}, product.label, product.reference_food))
+            if (answer.rule->key == c.rule) {
+                ++seen;
+                CHECK(ui::answer_words(answer, test::language("en")) == c.english);
+                CHECK(ui::answer_words(answer, test::language("es")) == c.spanish);
+            }
+        CHECK(seen == 1);
+    }
+}
+
+TEST_CASE("rule words: why a label cannot tell, for what the rule asks")
+{
+    using Reason = core::Reason;
+    const std::pair<Reason, std::string> cases[] = {
+        {Reason::OunceDecides, "28 g an ounce and the exact ounce lead to different answers"},
+        {Reason::NoReferenceAmount, "its entry names no reference food"},
+        {Reason::ReferenceAmountInWords, "the law gives the reference amount of this food in words, without a number"},
+        {Reason::MayBeMainDish,
+         "it may be a meal or a main dish, for which other limits hold, and no label tells that"},
+        {Reason::NeedsReferenceFood, "the rule measures it against another food, which no label names"},
+        {Reason::NeedsPackageWords, "the rule also asks how the food was made and what else the package says"},
+        {Reason::LimitNotConfirmed, "this station has not read the limit in the rule itself and does not use it"},
+    };
+    const auto* rule = core::rule_by_key("low_sodium");
+    REQUIRE(rule);
+    for (const auto& [reason, words] : cases)
+        CHECK(ui::answer_words({rule, core::Verdict::CannotTell, reason, std::nullopt}, test::language("en")) ==
+              "cannot tell from the label: " + words);
+    core::Answer by_print{core::rules_of(RuleSet::Cacfp).front(), core::Verdict::Meets, Reason::Figures, std::nullopt};
+    CHECK(ui::answer_words(by_print, test::language("en")) == "meets this limit");
+    by_print.true_content_agrees = false;
+    CHECK(ui::answer_words(by_print, test::language("en")) ==
+          "meets this limit (by the printed figures; the true amounts behind them may say otherwise)");
 }
 
 TEST_CASE("rule words: nothing is said where nothing is switched on")
