@@ -106,6 +106,19 @@ void add_pairs(std::vector<NamedState>& states, const ui::Language& language)
         }
 }
 
+/// Ingredients at their worst: a list over several pages on one side, nothing recorded on the other.
+void add_ingredients(std::vector<NamedState>& states, const ui::Language& language)
+{
+    const auto rich = product_with_long_list();
+    auto bare = demo_product(pairs[0][1]);
+    bare.label.ingredients.reset();
+    bare.label.contains.reset();
+    states.push_back({"label with a long list", label_state(rich, language)});
+    states.push_back({"label without ingredients", label_state(bare, language)});
+    states.push_back({"pair with a long list", pair_state(rich, bare, Basis::Serving, language)});
+    states.push_back({"why of trans fat", why_state(rich, bare, Basis::Serving, core::Nutrient::TransFat, language)});
+}
+
 void add_prices(std::vector<NamedState>& states, const ui::Language& language)
 {
     for (const auto& pair : pairs) {
@@ -275,6 +288,22 @@ ui::State products_state(std::string_view aisle, const ui::Language& language)
     return state;
 }
 
+core::Product product_with_long_list()
+{
+    auto product = demo_product(pairs[0][0]);
+    std::string list =
+        "Enriched flour (wheat flour, niacin, reduced iron, thiamin mononitrate, riboflavin, folic acid)";
+    for (int i = 0; i < 30; ++i)
+        list += ", partially hydrogenated soybean oil, brown sugar, apple juice concentrate, whey, soy lecithin, "
+                "natural flavor, almond paste";
+    product.label.ingredients = list + ". May contain peanuts, sesame and egg.";
+    product.label.contains.reset();
+    product.label.per_serving.lines[core::Nutrient::TransFat].amount =
+        core::parse_figure(core::Nutrient::TransFat, "0").value();
+    product.origin.entered_on = core::Date::parse("2022-12-31").value();
+    return product;
+}
+
 std::vector<NamedState> hard_states(const ui::Language& language)
 {
     std::vector<NamedState> states;
@@ -282,6 +311,7 @@ std::vector<NamedState> hard_states(const ui::Language& language)
     add_lists(states, language);
     add_labels(states, language);
     add_pairs(states, language);
+    add_ingredients(states, language);
     add_prices(states, language);
     add_rules(states, language);
     add_amounts_and_whys(states, language);

@@ -21,6 +21,9 @@ namespace test {
 /// A state with nothing on it but what every state has.
 [[nodiscard]] ui::State state_of(ui::ScreenId screen, const ui::Language& language);
 
+/// A demo product with a very long ingredient list that names all that can be named, entered before sesame had to be.
+[[nodiscard]] core::Product product_with_long_list();
+
 /// One label on the left.
 [[nodiscard]] ui::State label_state(const core::Product& product, const ui::Language& language);
 

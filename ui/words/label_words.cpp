@@ -3,7 +3,9 @@
 #include "core/compare/comparison.h"
 #include "core/label/aims.h"
 #include "core/label/sharpen.h"
+#include "ui/words/allergen_words.h"
 #include "ui/words/contradiction_words.h"
+#include "ui/words/ingredient_words.h"
 #include "ui/words/numbers.h"
 #include "ui/words/pair_words.h"
 
@@ -116,6 +118,9 @@ private:
             piece.nutrient = nutrient;
         add(std::move(piece));
         contradiction(column, nutrient);
+        if (nutrient == core::Nutrient::TransFat && &column == &label_.per_serving)
+            if (auto remark = trans_fat_remark(label_, language_))
+                sentence(std::move(*remark));
     }
 
     /// What cannot be right is marked where it stands.
@@ -189,20 +194,16 @@ private:
 
     void package_texts()
     {
-        heading(TextId::label_ingredients);
-        sentence(label_.ingredients ? *label_.ingredients : language_.text(TextId::label_ingredients_not_recorded));
-        heading(TextId::label_contains);
-        if (!label_.contains)
-            sentence(language_.text(TextId::label_contains_not_recorded));
-        else
-            sentence(label_.contains->empty() ? language_.text(TextId::label_contains_none) : *label_.contains);
-        const std::string date = product_.origin.entered_on.text();
-        sentence(language_.fill(TextId::label_caution, {{"date", date}}));
+        for (auto& section : package_sections(product_, language_)) {
+            add({Kind::Heading, std::move(section.heading), "", "", "", std::nullopt});
+            for (auto& words : section.sentences)
+                sentence(std::move(words));
+        }
         if (!product_.note.empty())
             sentence(product_.note);
-        sentence(language_.fill(
-            TextId::label_origin,
-            {{"date", date}, {"source", product_.origin.source}, {"row", std::to_string(product_.origin.row)}}));
+        sentence(language_.fill(TextId::label_origin, {{"date", product_.origin.entered_on.text()},
+                                                       {"source", product_.origin.source},
+                                                       {"row", std::to_string(product_.origin.row)}}));
     }
 
     const core::Product& product_;

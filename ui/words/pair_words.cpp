@@ -2,7 +2,9 @@
 
 #include "core/compare/shown_figure.h"
 #include "core/label/household.h"
+#include "ui/words/allergen_words.h"
 #include "ui/words/contradiction_words.h"
+#include "ui/words/ingredient_words.h"
 #include "ui/words/numbers.h"
 
 #include <algorithm>
@@ -156,6 +158,14 @@ void add_side_remarks(const core::Row& row, const RowSide& left, const RowSide& 
         remarks.insert(remarks.end(), sentences.begin(), sentences.end());
 }
 
+void add_trans_fat_remarks(const core::Label& left, const core::Label& right, const Language& language,
+                           std::vector<std::string>& remarks)
+{
+    for (const auto& [label, place] : {std::pair(&left, TextId::left), std::pair(&right, TextId::right)})
+        if (const auto remark = trans_fat_remark(*label, language))
+            remarks.push_back(language.text(place) + ": " + *remark);
+}
+
 RowWords row_words(const core::Row& row, const core::Comparison& comparison, const core::Product& left,
                    const core::Product& right, const Language& language)
 {
@@ -172,6 +182,8 @@ RowWords row_words(const core::Row& row, const core::Comparison& comparison, con
             words.remarks.push_back(language.text(*why));
     add_side_remarks(row, {row.left, left, comparison.left_times}, {row.right, right, comparison.right_times}, language,
                      words.remarks);
+    if (row.nutrient == core::Nutrient::TransFat)
+        add_trans_fat_remarks(left.label, right.label, language, words.remarks);
     return words;
 }
 
@@ -304,6 +316,7 @@ PairWords pair_words(const core::Comparison& comparison, const core::Product& le
     words.bases = bases_words(comparison, left.label, right.label, language);
     for (const auto& row : comparison.rows)
         words.rows.push_back(row_words(row, comparison, left, right, language));
+    words.sections = pair_package_sections(left, right, language);
     return words;
 }
 

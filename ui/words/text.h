@@ -30,8 +30,18 @@ namespace ui {
     X(label_servings) X(servings_about) X(servings_varied) X(servings_single) X(servings_not_printed) \
     X(label_servings_teach) X(label_servings_teach_column) X(label_serving_size) X(label_net_quantity) \
     X(label_one_serving) \
-    X(label_as_prepared) X(label_per_container) X(label_ingredients) X(label_contains) X(label_contains_none) \
-    X(label_contains_not_recorded) X(label_ingredients_not_recorded) X(label_caution) X(label_origin) \
+    X(label_as_prepared) X(label_per_container) X(label_ingredients) \
+    X(ingredients_not_recorded) X(ingredients_on_package) X(ingredients_by_weight) X(ingredients_cut) \
+    X(source_common) X(grain_heading) X(grain_within) X(grain_whole) X(grain_not_whole) \
+    X(grain_program) X(grain_unclear) X(grain_none) X(sugars_heading) X(sugars_named) X(sugars_juice) X(sugars_none) X(sugars_sources) \
+    X(allergens_heading) X(contains_entered) X(contains_absent) X(contains_not_recorded) X(contains_in_text) \
+    X(allergens_recognized) X(allergens_unknown_words) X(allergens_in_ingredients) X(allergens_none_recognized) \
+    X(allergens_in_doubt) X(allergens_may_contain) X(allergens_sesame) X(package_side) \
+    X(package_caution_heading) X(package_caution) X(trans_fat_oil) X(trans_fat_rules) \
+    X(trans_fat_named) X(trans_fat_look) X(trans_fat_not_recorded) X(allergen_milk) X(allergen_egg) \
+    X(allergen_fish) X(allergen_crustaceans) X(allergen_tree_nuts) X(allergen_peanuts) X(allergen_wheat) \
+    X(allergen_soybeans) X(allergen_sesame) \
+    X(label_caution) X(label_origin) \
     X(label_panel_older) X(label_audience_1_3) X(label_audience_infant) X(label_scan_another) \
     X(label_percent_guide) X(label_percent_guide_child) X(label_not_significant) \
     /* The 5/20 reading, always in a sentence */ \

@@ -4,6 +4,7 @@
 #include "core/compare/shown_figure.h"
 #include "ui/words/basis_words.h"
 #include "ui/words/beside_words.h"
+#include "ui/words/ingredient_words.h"
 #include "ui/words/numbers.h"
 #include "ui/words/pair_words.h"
 
@@ -35,6 +36,8 @@ public:
         const core::SharpLabel sharp = core::sharpen(product.label);
         for (const auto& step : core::steps_of({product.label, sharp}, nutrient_, ground))
             say(step_words(step, nutrient_, product.label, ground.basis, language_));
+        if (nutrient_ == Nutrient::TransFat)
+            say(trans_fat_of_label(product.label, language_));
         say(language_.fill(TextId::label_origin, {{"date", product.origin.entered_on.text()},
                                                   {"source", product.origin.source},
                                                   {"row", std::to_string(product.origin.row)}}));
@@ -138,6 +141,8 @@ void Writer::good_to_know(const core::Label& one, const core::Label& other, core
     const bool percents = prints_percent(one, nutrient_) || prints_percent(other, nutrient_);
     if (percents && core::percent_rounding(nutrient_, one.panel) == core::PercentRounding::Vitamin)
         say(language_.text(TextId::why_vitamin_steps));
+    if (nutrient_ == Nutrient::TransFat)
+        say(trans_fat_rules(language_));
     if (nutrient_ == Nutrient::Sodium)
         say(language_.text(TextId::why_low_sodium));
     if (nutrient_ == Nutrient::Protein && percents)

@@ -92,8 +92,19 @@ TEST_CASE("label words: a whole label, in the taught order")
             "Protein: 2 g",
             "# Ingredients",
             "Whole yellow corn, sunflower oil, sea salt, calcium hydroxide.",
-            "# Contains",
-            "The label had no “Contains” statement.",
+            "Ingredients stand in order of weight, the heaviest first; those behind “2% or less” may stand in any "
+            "order.",
+            "# First grain",
+            "First grain: “Whole yellow corn” is a whole grain (USDA child nutrition and CACFP guidance on whole "
+            "grain-rich foods).",
+            "# Sugars by their names",
+            "Names of sugars: the list has none that is known here. It may hold the sugars of fruit and milk all the "
+            "same.",
+            "# Major allergens that the label names",
+            "Contains statement: on 2026-01-19 it was entered that the label has none. A label may name its allergens "
+            "in the ingredients alone.",
+            "No word of the ingredients was recognized here as a major allergen. That promises nothing: read the list "
+            "on the package.",
             "This is what the label said on 2026-01-19. Recipes change: for allergies and diets read the package in "
             "your hand, and ask a doctor or a registered dietitian.",
             "A small figure times nine servings.",
@@ -110,7 +121,8 @@ TEST_CASE("label words: the same in Spanish, with the label's own words as they 
           "% del Valor Diario: 5% o menos es bajo, 20% o más es alto. Cuenta una porción en un día de 2,000 calorías.",
           "Toque una línea: de dónde sale", "# Menos de", "Grasa total: 7 g; 9%, entre 5 y 20",
           "Sodio: 55 mg; 2%, bajo (5 o menos)", "Whole yellow corn, sunflower oil, sea salt, calcium hydroxide.",
-          "La etiqueta no tenía una línea de “Contiene”.",
+          "Línea de “Contiene”: el 2026-01-19 se anotó que la etiqueta no la tiene. Una etiqueta puede nombrar sus "
+          "alérgenos solo en los ingredientes.",
           "Esto decía la etiqueta el 2026-01-19. Las recetas cambian: si tiene alergias o una dieta, lea el paquete "
           "que "
           "tiene en la mano y pregunte a un médico o a un dietista registrado.",
@@ -204,26 +216,48 @@ TEST_CASE("label words: nobody is told to multiply the package's own figures")
     }
 }
 
-TEST_CASE("label words: contains, none and not recorded are three things")
+TEST_CASE("label words: where nothing is recorded, that is said, and no section stands empty")
 {
     auto product = test::demo_product(flakes);
-    const auto after_contains = [&product](const std::string& code) {
-        const auto all = lines(ui::label_words(product, test::language(code)));
-        const auto heading = std::ranges::find(all, code == "en" ? "# Contains" : "# Contiene");
-        REQUIRE(heading != all.end());
-        return *(heading + 1);
-    };
-    CHECK(after_contains("en") == "Wheat");
-    CHECK(after_contains("es") == "Wheat"); // as printed, in either language
-    product.label.contains = "";
-    CHECK(after_contains("en") == "The label had no “Contains” statement.");
-    CHECK(after_contains("es") == "La etiqueta no tenía una línea de “Contiene”.");
     product.label.contains.reset();
-    CHECK(after_contains("en") == "The “Contains” statement was not entered here.");
-    CHECK(after_contains("es") == "La línea de “Contiene” no se anotó aquí.");
     product.label.ingredients.reset();
-    CHECK(says(ui::label_words(product, test::language("en")), "The ingredients were not entered here."));
-    CHECK(says(ui::label_words(product, test::language("es")), "Los ingredientes no se anotaron aquí."));
+    for (const std::string code : {"en", "es"}) {
+        CAPTURE(code);
+        const auto& language = test::language(code);
+        const auto label = ui::label_words(product, language);
+        CHECK(says(label, language.text(ui::TextId::contains_not_recorded)));
+        const auto all = lines(label);
+        CHECK(std::ranges::count(all, language.text(ui::TextId::ingredients_not_recorded)) == 2);
+        CHECK_FALSE(says(label, "# " + language.text(ui::TextId::grain_heading)));
+        for (std::size_t i = 0; i < label.pieces.size(); ++i) {
+            CHECK_FALSE(label.pieces[i].name.empty());
+            if (label.pieces[i].kind == Kind::Heading) {
+                REQUIRE(i + 1 < label.pieces.size());
+                CHECK(label.pieces[i + 1].kind != Kind::Heading);
+            }
+        }
+    }
+}
+
+// 21 CFR 101.9(c)(2)(ii): below 0.5 g is printed as 0; 101.4(b)(14): the oil has this name in the list.
+TEST_CASE("label words: beside a printed 0 g of trans fat stands the oil that the ingredients name")
+{
+    auto product = test::demo_product(flakes);
+    product.label.ingredients = "Wheat, vegetable oil shortening (partially hydrogenated soybean oil), salt.";
+    const auto behind_trans_fat = [&product](const char* code) {
+        const auto label = ui::label_words(product, test::language(code));
+        const auto at =
+            std::ranges::find(label.pieces, std::optional(core::Nutrient::TransFat), &ui::LabelPiece::nutrient);
+        REQUIRE(at != label.pieces.end());
+        return line(*(at + 1));
+    };
+    CHECK(behind_trans_fat("en") == "0 g can be up to 0.5 g a serving, and the ingredients name partially hydrogenated "
+                                    "oil: “partially hydrogenated soybean oil”.");
+    CHECK(behind_trans_fat("es") == "0 g puede ser hasta 0.5 g por porción, y los ingredientes nombran aceite "
+                                    "parcialmente hidrogenado: “partially hydrogenated soybean oil”.");
+    product.label.per_serving.lines[core::Nutrient::TransFat].amount =
+        core::parse_figure(core::Nutrient::TransFat, "0.5").value();
+    CHECK(behind_trans_fat("en").find("0.5 g a serving") == std::string::npos);
 }
 
 TEST_CASE("label words: every label of the demo catalog carries its caution with its date")
