@@ -162,6 +162,7 @@ void print_text(const core::Product& left, const core::Product& right, const std
                 const ui::Language& language, std::ostream& out)
 {
     bool first = true;
+    std::vector<ui::Section> sections;
     for (const auto& comparison : all) {
         const auto words = ui::pair_words(comparison, left, right, language);
         if (first) {
@@ -175,8 +176,11 @@ void print_text(const core::Product& left, const core::Product& right, const std
         if (!words.guide.empty())
             out << "  " << words.guide << "\n";
         print_rows(words, language, out);
-        for (const auto& section : words.sections)
-            print_section(section, "  ", out);
+        sections = words.sections;
+    }
+    for (const auto& section : sections) { // of the packages, whatever the basis: said once
+        out << "\n";
+        print_section(section, "", out);
     }
     for (const auto& section : ui::rule_sections(left, right, rules, language)) {
         out << "\n";

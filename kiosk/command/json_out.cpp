@@ -248,6 +248,8 @@ Json product_json(const core::Product& product)
             {"panel", label.panel == core::Panel::Of2016 ? "2016" : "older"},
             {"audience", json_name(label.audience)},
             {"second_column", second_json(label.second)},
+            {"ingredients", ingredients_json(product)},
+            {"allergens", allergens_json(product)},
             {"entered_on", product.origin.entered_on.text()},
             {"source", product.origin.source}};
 }

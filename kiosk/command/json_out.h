@@ -2,6 +2,9 @@
 #pragma once
 
 #include "core/compare/comparison.h"
+#include "core/label/allergens.h"
+#include "core/label/grains.h"
+#include "core/label/sugars.h"
 #include "core/product.h"
 #include "core/rules/rule_sets.h"
 #include "core/rules/unit_price.h"
@@ -33,6 +36,10 @@ inline constexpr int json_version = 2;
 [[nodiscard]] const char* json_name(core::Audience audience);
 [[nodiscard]] const char* json_name(core::SecondColumn::Kind kind);
 [[nodiscard]] const char* json_name(core::PriceWhy why);
+[[nodiscard]] const char* json_name(core::FirstGrain::Kind kind);
+[[nodiscard]] const char* json_name(core::SugarRow::Kind kind); ///< of sugars that a list names
+[[nodiscard]] const char* json_name(core::Allergen allergen);
+[[nodiscard]] const char* json_name(core::AllergenPlace place);
 [[nodiscard]] const char* json_name(core::Verdict verdict);
 [[nodiscard]] const char* json_name(core::Reason reason);
 [[nodiscard]] const char* json_name(core::Bound bound);
@@ -47,5 +54,11 @@ inline constexpr int json_version = 2;
 
 /// The prices of a comparison (`prices` in docs/json.md).
 [[nodiscard]] nlohmann::ordered_json prices_json(const core::PricePair& prices);
+
+/// The ingredients of a product (`left.ingredients` in docs/json.md).
+[[nodiscard]] nlohmann::ordered_json ingredients_json(const core::Product& product);
+
+/// The allergens that its label names (`left.allergens` in docs/json.md).
+[[nodiscard]] nlohmann::ordered_json allergens_json(const core::Product& product);
 
 } // namespace kiosk

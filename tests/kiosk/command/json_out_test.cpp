@@ -179,6 +179,10 @@ TEST_CASE("json: every name is documented, and every documented one is used")
     collect("per", core::Per::Portion);
     collect("judged by", core::JudgedBy::PrintedFigure);
     collect("beyond", core::Beyond::PackageWords);
+    collect("first grain", core::FirstGrain::Kind::NoneNamed);
+    collect("sugar", core::SugarRow::Kind::Juice);
+    collect("allergen", core::Allergen::Sesame);
+    collect("allergen place", core::AllergenPlace::MayContain);
     CHECK(names == documented_names());
 }
 

@@ -37,6 +37,10 @@ inline core::Label rich_label()
             "", "",
             {{N::Calories, "190"}, {N::DietaryFiber, "less than 1"}, {N::Sodium, "110", "5%"}, {N::Iron, "", "10%"}})
             .per_serving};
+    label.ingredients =
+        "Enriched corn flour, sugar, apple juice concentrate, partially hydrogenated soybean oil, natural "
+        "flavor, whey. Contains: milk. May contain almonds.";
+    label.contains = "Milk";
     return label;
 }
 
@@ -50,6 +54,8 @@ inline core::Label plain_label()
                              {N::TotalCarbohydrate, "less than 1"},
                              {N::TotalSugars, "1"}});
     label.net_quantity = core::parse_net_quantity("2 - 1 OZ BAGS");
+    label.ingredients = "Salt";
+    label.contains = "";
     return label;
 }
 
