@@ -103,7 +103,9 @@ TEST_CASE("one label: its side is kept and let go from here, in letters of every
 TEST_CASE("one label: no word of a long list is lost when large letters break it over pages")
 {
     test::Headless screen({1280, 800}, 200);
-    for (const auto& product : test::demo_products()) {
+    auto products = test::demo_products();
+    products.push_back(test::product_with_long_list()); // over several pages
+    for (const auto& product : products) {
         if (!product.label.ingredients || product.label.ingredients->size() < 250)
             continue;
         CAPTURE(product.name);

@@ -84,6 +84,27 @@ TEST_CASE("pair: every row with its finding and remarks is on one of the pages, 
         }
 }
 
+TEST_CASE("pair: what the packages say of allergens, grain and sugars stands behind the rows, each sentence whole")
+{
+    for (const std::string code : {"en", "es"}) {
+        test::Headless screen({1280, 800}, 100, code);
+        const auto state = two_cereals(code);
+        REQUIRE(state.pair->sections.size() == 3);
+        const std::string shown = all_pages(screen, state);
+        std::size_t at = shown.rfind(state.pair->rows.back().name);
+        for (const auto& section : state.pair->sections) {
+            std::vector<std::string> words{section.heading};
+            words.insert(words.end(), section.sentences.begin(), section.sentences.end());
+            for (const auto& word : words) {
+                CAPTURE(word);
+                const auto found = shown.find(word, at);
+                REQUIRE(found != std::string::npos);
+                at = found;
+            }
+        }
+    }
+}
+
 TEST_CASE("pair: the first page holds both names, the bases, the servings and the calories, at every text size")
 {
     for (const int percent : ui::text_percents)
