@@ -150,20 +150,21 @@ std::vector<Section> package_sections(const core::Product& product, const Langua
         if (auto sources = sugar_sources_sentence(list, language))
             sections.back().sentences.push_back(std::move(*sources));
     }
-    sections.push_back({language.text(TextId::allergens_heading), allergen_sentences(product, list, language)});
-    sections.back().sentences.push_back(
-        language.fill(TextId::label_caution, {{"date", product.origin.entered_on.text()}}));
+    // The caution leads, so that no page shows allergens and leaves it to the next one.
+    sections.push_back({language.text(TextId::allergens_heading),
+                        {language.fill(TextId::label_caution, {{"date", product.origin.entered_on.text()}})}});
+    append(sections.back().sentences, allergen_sentences(product, list, language));
     return sections;
 }
 
 std::vector<Section> pair_package_sections(const core::Product& left, const core::Product& right,
                                            const Language& language)
 {
-    return {side_section(left, TextId::left, language),
-            side_section(right, TextId::right, language),
-            {language.text(TextId::package_caution_heading),
+    return {{language.text(TextId::package_caution_heading),
              {language.fill(TextId::package_caution,
-                            {{"left", left.origin.entered_on.text()}, {"right", right.origin.entered_on.text()}})}}};
+                            {{"left", left.origin.entered_on.text()}, {"right", right.origin.entered_on.text()}})}},
+            side_section(left, TextId::left, language),
+            side_section(right, TextId::right, language)};
 }
 
 } // namespace ui

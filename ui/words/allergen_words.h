@@ -25,7 +25,7 @@ namespace ui {
 /// date of the entry.
 [[nodiscard]] std::vector<Section> package_sections(const core::Product& product, const Language& language);
 
-/// The same for a pair, short: a section a side without the printed list, and the caution with both dates.
+/// The same for a pair, short: the caution with both dates, and a section a side without the printed list.
 [[nodiscard]] std::vector<Section> pair_package_sections(const core::Product& left, const core::Product& right,
                                                          const Language& language);
 

@@ -4,6 +4,7 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <string>
 
 using ui::Side;
@@ -71,7 +72,8 @@ TEST_CASE("prices screen: the pair leads there, from the page on which the rows 
     state.screen = ui::ScreenId::Pair;
     for (state.page = 0; state.page < 12; ++state.page) {
         screen.frame(state);
-        if (screen.says("Shelf prices"))
+        const auto& notes = screen.notes();
+        if (std::ranges::any_of(notes, [](const auto& note) { return note.id == TextId::button_prices; }))
             break;
     }
     REQUIRE(state.page < 12);

@@ -188,11 +188,11 @@ TEST_CASE("allergen words: a pair tells each side under its own heading, and bot
     const auto right = product_with("Enriched flour, sugar.", "Wheat", "2026-02-03");
     const auto sections = ui::pair_package_sections(left, right, test::language("en"));
     REQUIRE(sections.size() == 3);
-    CHECK(sections[0].heading == "Left: allergens, first grain, sugars");
-    CHECK(sections[0].sentences.front() == "Contains statement: not recorded here.");
-    CHECK(sections[1].heading == "Right: allergens, first grain, sugars");
-    CHECK(sections[1].sentences.front() == "Contains statement: “Wheat”. Recognized in it: wheat.");
-    CHECK(sections[2].sentences ==
+    CHECK(sections[1].heading == "Left: allergens, first grain, sugars");
+    CHECK(sections[1].sentences.front() == "Contains statement: not recorded here.");
+    CHECK(sections[2].heading == "Right: allergens, first grain, sugars");
+    CHECK(sections[2].sentences.front() == "Contains statement: “Wheat”. Recognized in it: wheat.");
+    CHECK(sections[0].sentences ==
           Sentences{"This is what the labels said on 2026-01-12 (left) and 2026-02-03 (right). Recipes change: for "
                     "allergies and diets read the package in your hand, and ask a doctor or a registered dietitian."});
     const auto comparison = core::compare(left.label, right.label, core::Basis::Serving);

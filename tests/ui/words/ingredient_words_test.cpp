@@ -72,7 +72,7 @@ TEST_CASE("ingredient words: sugars by name as printed, concentrated juice apart
     CHECK(sugars("Milk", "es") == Sentences{"Nombres de azúcares: la lista no tiene ninguno que se conozca aquí. Aun "
                                             "así puede tener los azúcares de la fruta y la leche."});
     CHECK(ui::sugar_sources_sentence(core::take_apart("brown sugar, agave"), test::language("en")) ==
-          "That these are sugars is told by: USDA, MyPlate, What Are Added Sugars?; common practice.");
+          "These count as sugars by rule or custom (USDA, MyPlate, What Are Added Sugars?; common practice).");
     CHECK_FALSE(ui::sugar_sources_sentence(core::take_apart("Milk"), test::language("en")));
 }
 

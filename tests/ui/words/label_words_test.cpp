@@ -101,12 +101,12 @@ TEST_CASE("label words: a whole label, in the taught order")
             "Names of sugars: the list has none that is known here. It may hold the sugars of fruit and milk all the "
             "same.",
             "# Major allergens that the label names",
+            "This is what the label said on 2026-01-19. Recipes change: for allergies and diets read the package in "
+            "your hand, and ask a doctor or a registered dietitian.",
             "Contains statement: on 2026-01-19 it was entered that the label has none. A label may name its allergens "
             "in the ingredients alone.",
             "No word of the ingredients was recognized here as a major allergen. That promises nothing: read the list "
             "on the package.",
-            "This is what the label said on 2026-01-19. Recipes change: for allergies and diets read the package in "
-            "your hand, and ask a doctor or a registered dietitian.",
             "A small figure times nine servings.",
             "Entered on 2026-01-19 from cedar_hollow.csv, row 35.",
         });
