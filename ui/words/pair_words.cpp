@@ -109,12 +109,13 @@ struct RowSide {
     const Shown& shown;
     const core::Product& product;
     std::optional<core::Ratio> times; ///< servings in the basis
+    bool package = false;             ///< which is the whole package
 };
 
 void remark_side(const RowSide& side, const core::Row& row, const std::string& place, const Language& language,
                  std::vector<std::string>& remarks)
 {
-    const auto& [shown, product, times] = side;
+    const auto& [shown, product, times, package] = side;
     if (shown.contradiction)
         remarks.push_back(contradiction_sentence(shown, row.nutrient, place, language));
     if (!times)
@@ -136,10 +137,10 @@ void remark_side(const RowSide& side, const core::Row& row, const std::string& p
         if (once)
             remarks.push_back(range_sentence(percent, *once, *times, place, language));
     } else if (percent.reading && *percent.reading != *percent.label_reading)
-        remarks.push_back(
-            language.fill(TextId::reading_changes, {{"side", place},
-                                                    {"first", reading_word(*percent.label_reading, language)},
-                                                    {"second", reading_word(*percent.reading, language)}}));
+        remarks.push_back(language.fill(package ? TextId::reading_changes : TextId::reading_changes_amount,
+                                        {{"side", place},
+                                         {"first", reading_word(*percent.label_reading, language)},
+                                         {"second", reading_word(*percent.reading, language)}}));
 }
 
 /// What is to be said of both sides alike is said once.
@@ -180,8 +181,9 @@ RowWords row_words(const core::Row& row, const core::Comparison& comparison, con
     if (row.finding == Finding::NotComparable && comparison.why == Why::Comparable)
         if (const auto why = why_text(row.why))
             words.remarks.push_back(language.text(*why));
-    add_side_remarks(row, {row.left, left, comparison.left_times}, {row.right, right, comparison.right_times}, language,
-                     words.remarks);
+    const bool package = comparison.basis == core::Basis::Package;
+    add_side_remarks(row, {row.left, left, comparison.left_times, package},
+                     {row.right, right, comparison.right_times, package}, language, words.remarks);
     if (row.nutrient == core::Nutrient::TransFat)
         add_trans_fat_remarks(left.label, right.label, language, words.remarks);
     return words;

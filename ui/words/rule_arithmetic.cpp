@@ -186,7 +186,7 @@ private:
                 say(TextId::rule_reaches,
                     {{"amount", amount}, {"range", range_words(*decided_.reaches, limit_.nutrient, language_)}});
         } else if (limit_.per == Per::Portion && limit_.portion.least != limit_.portion.most)
-            say(TextId::rule_exact_ounce, {{"high", exact_words(decided_.reaches->high, limit_.nutrient, false)}});
+            say(TextId::rule_exact_ounce, {{"high", exact_words(decided_.reaches->high, limit_.nutrient, true)}});
     }
 
     const core::Answer& answer_;

@@ -69,7 +69,7 @@ namespace ui {
     X(guide_package) \
     X(guide_short) \
     X(guide_line) X(both_sides) X(range_percent) X(range_percent_unsure) X(range_percent_any) X(about) \
-    X(just_under) X(range_amount) X(reading_changes) \
+    X(just_under) X(range_amount) X(reading_changes) X(reading_changes_amount) \
     X(why_title) X(why_printed) X(why_not_printed) X(why_not_significant) \
     X(why_amount) X(why_percent) X(why_percent_of_amount) X(why_together) \
     X(why_whole) X(why_part) X(why_serving_size) X(why_household) X(why_servings) X(why_servings_exact) \

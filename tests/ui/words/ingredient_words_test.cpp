@@ -107,10 +107,12 @@ TEST_CASE("ingredient words: a pair says on which side 0 g of trans fat stands b
         const auto words = ui::pair_words(comparison, left, right, test::language(code));
         return std::ranges::find(words.rows, core::Nutrient::TransFat, &ui::RowWords::nutrient)->remarks;
     };
-    CHECK(remarks("en") == Sentences{"Left: 0 g can be up to 0.5 g a serving, and the ingredients name partially "
-                                     "hydrogenated oil: “partially hydrogenated soybean oil”."});
+    CHECK(remarks("en") ==
+          Sentences{"Left: 0 g can be up to 0.5 g a serving, and the ingredients name partially "
+                    "hydrogenated oil: “partially hydrogenated soybean oil”. Classes teach to aim for 0."});
     CHECK(remarks("es") == Sentences{"Izquierda: 0 g puede ser hasta 0.5 g por porción, y los ingredientes nombran "
-                                     "aceite parcialmente hidrogenado: “partially hydrogenated soybean oil”."});
+                                     "aceite parcialmente hidrogenado: “partially hydrogenated soybean oil”. En las "
+                                     "clases se enseña a buscar 0."});
     CHECK_FALSE(ui::trans_fat_remark(right.label, test::language("en")));
     CHECK_FALSE(ui::trans_fat_remark(with_ingredients(std::nullopt).label, test::language("en")));
 }
@@ -120,9 +122,9 @@ TEST_CASE("ingredient words: why of trans fat has the two rules, and what the in
     const auto why = [](std::optional<std::string> ingredients, core::Nutrient nutrient = core::Nutrient::TransFat) {
         return ui::why_words(with_ingredients(std::move(ingredients)), nutrient, {}, test::language("en"));
     };
-    const std::string rules =
-        "A printed 0 g of trans fat can be up to 0.5 g a serving (21 CFR 101.9(c)(2)(ii)). Oil that is partially "
-        "hydrogenated must be named so in the ingredients (21 CFR 101.4(b)(14)).";
+    const std::string rules = "Classes teach to aim for 0 g of trans fat (common practice). A printed 0 g can be up to "
+                              "0.5 g a serving (21 CFR 101.9(c)(2)(ii)). Oil that is partially "
+                              "hydrogenated must be named so in the ingredients (21 CFR 101.4(b)(14)).";
     CHECK(says(why("Corn, partially hydrogenated soybean oil"), rules));
     CHECK(says(why("Corn, partially hydrogenated soybean oil"),
                "The ingredients name partially hydrogenated oil: “partially hydrogenated soybean oil”."));

@@ -69,7 +69,7 @@ TEST_CASE("label words: a whole label, in the taught order")
             "Servings per container: 9",
             "Serving size: 1 oz (28 g)",
             "In the package: 9 oz (255 g)",
-            "Eat the whole package and you eat 9 servings: every figure below counts 9 times.",
+            "If you eat the whole package, you eat 9 servings: every figure below counts 9 times.",
             "Calories: 130",
             "% Daily Value: 5% or less is low, 20% or more is high. It counts one serving in a day of 2,000 calories.",
             "Touch a line: where it comes from",
@@ -196,7 +196,8 @@ TEST_CASE("label words: nobody is told to multiply the package's own figures")
     };
     const Case cases[] = {
         {"en",
-         "Eat the whole package and you eat 2.5 servings: its figures stand further down, under “Whole package, as the "
+         "If you eat the whole package, you eat 2.5 servings: its figures stand further down, under “Whole package, as "
+         "the "
          "label prints it”.",
          "every figure below counts"},
         {"es",
@@ -252,9 +253,10 @@ TEST_CASE("label words: beside a printed 0 g of trans fat stands the oil that th
         return line(*(at + 1));
     };
     CHECK(behind_trans_fat("en") == "0 g can be up to 0.5 g a serving, and the ingredients name partially hydrogenated "
-                                    "oil: “partially hydrogenated soybean oil”.");
-    CHECK(behind_trans_fat("es") == "0 g puede ser hasta 0.5 g por porción, y los ingredientes nombran aceite "
-                                    "parcialmente hidrogenado: “partially hydrogenated soybean oil”.");
+                                    "oil: “partially hydrogenated soybean oil”. Classes teach to aim for 0.");
+    CHECK(behind_trans_fat("es") ==
+          "0 g puede ser hasta 0.5 g por porción, y los ingredientes nombran aceite "
+          "parcialmente hidrogenado: “partially hydrogenated soybean oil”. En las clases se enseña a buscar 0.");
     product.label.per_serving.lines[core::Nutrient::TransFat].amount =
         core::parse_figure(core::Nutrient::TransFat, "0.5").value();
     CHECK(behind_trans_fat("en").find("0.5 g a serving") == std::string::npos);

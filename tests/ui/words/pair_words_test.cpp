@@ -169,6 +169,12 @@ TEST_CASE("pair words: a package that reads otherwise than its serving says so, 
     CHECK(figure(row(english, Nutrient::Sodium).left) == "860 mg | 38%");
     CHECK(row(english, Nutrient::Sodium).remarks.front() ==
           "Left: between 5 and 20 in one serving, high in the package.");
+    const auto two = core::compare(test::demo_product(kit).label, test::demo_product(lasagna).label, Basis::MyAmount,
+                                   {}, {core::MyAmount::Of::Servings, {2, 1}});
+    CHECK(row(ui::pair_words(two, test::demo_product(kit), test::demo_product(lasagna), test::language("en")),
+              Nutrient::Sodium)
+              .remarks.front() ==
+          "Left: between 5 and 20 in one serving, high in this amount."); // two servings of it are no package of others
     CHECK(english.sides[0].net == "The package: 3 cups · 14.7 oz (416 g)");
     CHECK(words(chips, salted, Basis::Package, "en").sides[0].net == "The package: 9 oz (255 g)"); // not "9 oz" twice
     const auto spanish = words(kit, lasagna, Basis::Package, "es");
