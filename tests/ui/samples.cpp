@@ -162,6 +162,9 @@ void add_amounts_and_whys(std::vector<NamedState>& states, const ui::Language& l
                                       std::to_string(static_cast<int>(basis)),
                                   why_state(left, right, basis, nutrient, language)});
         states.push_back({"why of one " + both, why_state(left, SaturatedFat, language)});
+        states.push_back({"why of the sizes of one " + both, states.back().state});
+        states.back().state.why_of->nutrient.reset();
+        states.back().state.why = ui::sizes_why_words(left, language);
     }
 }
 
