@@ -26,11 +26,18 @@ private:
     int day_;
 };
 
-/// The sheet and row that a product was read from, and the day on which its label was written down.
+/// Where a product was read from, and the day on which its label was written down.
 struct Origin {
-    std::string source; ///< the sheet's file name, without folders
-    std::size_t row = 0;
-    Date entered_on;
+    /// What kind of source it is; decides who is believed where two disagree (catalog/load/merge.h).
+    enum class Kind {
+        Sheet,     ///< a leader's own sheet
+        Release,   ///< a published release of FoodData Central, Branded Foods
+        TypedHere, ///< typed at a station
+    };
+    std::string source;  ///< the sheet's file name, without folders; the name of the release
+    std::size_t row = 0; ///< the sheet's row; the release's record number (fdc_id)
+    Date entered_on;     ///< of a release: the day on which the record was published
+    Kind kind = Kind::Sheet;
     bool operator==(const Origin&) const = default;
 };
 

@@ -21,6 +21,11 @@ struct Product {
     Origin origin;
     /// Which row of the reference amounts the leader says that it is; no label tells. nullptr: nobody said.
     const ReferenceAmount* reference_food = nullptr;
+    /// A label that the leader gave to a number which names nothing outside this place (core/code/store_code.h):
+    /// repacked rice, bulk, deli. It never leaves in a bundle.
+    bool this_place_only = false;
+    /// What kind of food a release says that it is, in the release's words ("Cookies & Biscuits"); empty of a sheet.
+    std::string category = {};
     bool operator==(const Product&) const = default;
 };
 

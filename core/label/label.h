@@ -17,6 +17,9 @@ namespace core {
 struct Line {
     std::optional<Figure> amount;
     std::optional<PrintedPercent> percent;
+    /// The amount was worked back from one per 100 g or mL, and more than one printed figure could stand behind it; or
+    /// nothing says what it was worked out from. False for all that was read from a package.
+    bool worked_back = false;
     bool operator==(const Line&) const = default;
 };
 
