@@ -5,6 +5,7 @@
 
 #include <compare>
 #include <cstddef>
+#include <cstdint>
 #include <string>
 #include <string_view>
 
@@ -15,6 +16,10 @@ class Date {
 public:
     /// Reads "2026-11-25" (ISO 8601). Errors: BadValue, also for days that do not exist.
     [[nodiscard]] static Result<Date> parse(std::string_view text);
+    /// The day of a number such as 20261125. Errors: BadValue, also for days that do not exist.
+    [[nodiscard]] static Result<Date> of_number(std::int64_t number);
+    /// 20261125: later days have larger numbers.
+    [[nodiscard]] std::int64_t number() const { return year_ * 10'000LL + month_ * 100LL + day_; }
     /// "2026-11-25".
     [[nodiscard]] std::string text() const;
     auto operator<=>(const Date&) const = default;

@@ -1,264 +1,254 @@
 #include "catalog/store/row.h"
 
+#include "catalog/store/figures.h"
+#include "catalog/store/row_words.h"
 #include "catalog/store/schema.h"
 
 #include <SQLiteCpp/Column.h>
 #include <SQLiteCpp/Statement.h>
 
 #include <array>
-#include <charconv>
 #include <stdexcept>
 
 namespace catalog {
 namespace {
 
-constexpr std::array columns = {
-    "gtin",
-    "name",
-    "brand",
-    "aisle",
-    "note",
-    "panel",
-    "audience",
-    "household",
-    "serving_nano",
-    "serving_unit",
-    "servings",
-    "servings_nano",
-    "figures",
-    "not_significant",
-    "second_kind",
-    "second_figures",
-    "second_not_significant",
-    "ingredients",
-    "contains_statement",
-    "net_printed",
-    "net_nano",
-    "net_unit",
-    "source",
-    "source_row",
-    "entered_on",
-    "reference_food",
+/// The columns in the order in which they are bound and read.
+enum At {
+    Number,
+    Name,
+    Brand,
+    Aisle,
+    Note,
+    Panel,
+    Audience,
+    Household,
+    ServingNano,
+    ServingUnit,
+    Servings,
+    ServingsNano,
+    Figures,
+    NotSignificant,
+    SecondKind,
+    SecondFigures,
+    SecondNotSignificant,
+    Ingredients,
+    Contains,
+    NetPrinted,
+    NetNano,
+    NetUnit,
+    Source,
+    SourceRow,
+    EnteredOn,
+    ReferenceFood,
+    OriginKind,
+    Category,
+    ThisPlaceOnly,
 };
 
-/// The columns that a later version of the tables brought, with that version.
-struct LaterColumn {
+struct TableColumn {
     std::string_view name;
-    int since;
+    int since = 1; ///< the version of the tables that brought it
 };
-constexpr LaterColumn later_columns[] = {{"reference_food", 2}};
+
+constexpr std::array table_columns = {
+    TableColumn{"gtin"},
+    TableColumn{"name"},
+    TableColumn{"brand"},
+    TableColumn{"aisle"},
+    TableColumn{"note"},
+    TableColumn{"panel"},
+    TableColumn{"audience"},
+    TableColumn{"household"},
+    TableColumn{"serving_nano"},
+    TableColumn{"serving_unit"},
+    TableColumn{"servings"},
+    TableColumn{"servings_nano"},
+    TableColumn{"figures"},
+    TableColumn{"not_significant"},
+    TableColumn{"second_kind"},
+    TableColumn{"second_figures"},
+    TableColumn{"second_not_significant"},
+    TableColumn{"ingredients"},
+    TableColumn{"contains_statement"},
+    TableColumn{"net_printed"},
+    TableColumn{"net_nano"},
+    TableColumn{"net_unit"},
+    TableColumn{"source"},
+    TableColumn{"source_row"},
+    TableColumn{"entered_on"},
+    TableColumn{"reference_food", 2},
+    TableColumn{"origin_kind", 3},
+    TableColumn{"category", 3},
+    TableColumn{"this_place_only", 3},
+};
+static_assert(table_columns.size() == ThisPlaceOnly + 1);
 
 [[noreturn]] void broken(std::string_view what, std::string_view found)
 {
     throw std::runtime_error("catalog: a row holds no " + std::string(what) + ": " + std::string(found));
 }
 
-/// A value and its word on the disk; the words outlive every change of the enumeration.
-template<class Value>
-struct Word {
-    Value value;
-    std::string_view text;
-};
+std::string_view bytes_of(const SQLite::Column& column)
+{
+    return {static_cast<const char*>(column.getBlob()), static_cast<std::size_t>(column.getBytes())};
+}
 
-constexpr Word<core::Panel> panels[] = {{core::Panel::Of2016, "2016"}, {core::Panel::Older, "older"}};
-constexpr Word<core::Audience> audiences[] = {
-    {core::Audience::Adult, "adult"}, {core::Audience::Ages1To3, "ages_1_3"}, {core::Audience::Infant, "infant"}};
-using Servings = core::ServingsPerContainer::Kind;
-constexpr Word<Servings> servings_kinds[] = {{Servings::NotPrinted, "not_printed"},
-                                             {Servings::Number, "number"},
-                                             {Servings::About, "about"},
-                                             {Servings::Varied, "varied"},
-                                             {Servings::Single, "single"}};
-using Second = core::SecondColumn::Kind;
-constexpr Word<Second> second_kinds[] = {{Second::AsPrepared, "as_prepared"}, {Second::PerContainer, "per_container"}};
+void bind_bytes(SQLite::Statement& put, At at, const std::string& bytes)
+{
+    put.bind(at + 1, bytes.data(), static_cast<int>(bytes.size()));
+}
+
+void bind_text(SQLite::Statement& put, At at, const std::string& text)
+{
+    put.bindNoCopy(at + 1, text);
+}
+
+void bind_text(SQLite::Statement& put, At at, const std::optional<std::string>& text)
+{
+    if (text)
+        bind_text(put, at, *text);
+}
+
+void bind_number(SQLite::Statement& put, At at, std::int64_t number)
+{
+    put.bind(at + 1, number);
+}
+
+std::optional<std::string> text_in(SQLite::Statement& found, At at)
+{
+    const auto column = found.getColumn(at);
+    if (column.isNull())
+        return std::nullopt;
+    return column.getString();
+}
+
+/// One of a few values, written as a number; version 1 and 2 wrote a word.
+template<class Words>
+auto value_in(SQLite::Statement& found, At at, const Words& words)
+{
+    const auto column = found.getColumn(at);
+    for (const auto& word : words)
+        if (column.isText() ? word.text == column.getString() : word.number == column.getInt64())
+            return word.value;
+    broken("known word", column.getString());
+}
 
 template<class Words, class Value>
-std::string word_of(const Words& words, Value value)
+void bind_value(SQLite::Statement& put, At at, const Words& words, Value value)
 {
     for (const auto& word : words)
         if (word.value == value)
-            return std::string(word.text);
+            return bind_number(put, at, word.number);
     broken("word for a value", std::to_string(static_cast<int>(value)));
 }
 
-template<class Words>
-auto value_of(const Words& words, const std::string& text)
-{
-    for (const auto& word : words)
-        if (word.text == text)
-            return word.value;
-    broken("known word", text);
-}
+enum class MeasureUnit { Gram, Milliliter };
+constexpr RowWord<MeasureUnit> measure_units[] = {{MeasureUnit::Gram, "g", 0}, {MeasureUnit::Milliliter, "mL", 1}};
 
-/// Calls `take` with every part of a text between the signs.
-template<class Take>
-void for_each_part(std::string_view text, char sign, Take take)
-{
-    while (!text.empty()) {
-        const auto end = text.find(sign);
-        take(text.substr(0, end));
-        text.remove_prefix(end == std::string_view::npos ? text.size() : end + 1);
-    }
-}
-
-core::Nutrient nutrient_of(std::string_view key)
-{
-    const auto nutrient = core::nutrient_by_key(key);
-    if (!nutrient)
-        broken("known nutrient", key);
-    return *nutrient;
-}
-
-template<class Number>
-Number number_of(std::string_view text)
-{
-    Number number{};
-    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
-    if (error != std::errc{} || end != text.data() + text.size())
-        broken("number", text);
-    return number;
-}
-
-bool take_sign(std::string_view& text, char sign)
-{
-    if (text.empty() || text.front() != sign)
-        return false;
-    text.remove_prefix(1);
-    return true;
-}
-
-core::Figure figure_of(std::string_view text)
-{
-    core::Figure figure;
-    figure.less_than = take_sign(text, '<');
-    const auto slash = text.find('/');
-    if (slash == std::string_view::npos)
-        broken("figure", text);
-    figure.amount = core::Content::from_nano(number_of<std::int64_t>(text.substr(0, slash)));
-    figure.decimals = number_of<int>(text.substr(slash + 1));
-    return figure;
-}
-
-core::PrintedPercent percent_of(std::string_view text)
-{
-    core::PrintedPercent percent;
-    percent.less_than = take_sign(text, '<');
-    percent.percent = number_of<int>(text);
-    return percent;
-}
-
-std::string keys_text(const std::set<core::Nutrient>& nutrients)
-{
-    std::string text;
-    for (const auto nutrient : nutrients)
-        text.append(text.empty() ? "" : ";").append(core::info(nutrient).key);
-    return text;
-}
-
-void bind_measure(SQLite::Statement& put, int at, const std::optional<core::Measure>& measure)
+void bind_measure(SQLite::Statement& put, At nano, At unit, const std::optional<core::Measure>& measure)
 {
     if (!measure)
         return; // both stay NULL
     const auto* mass = std::get_if<core::Mass>(&*measure);
-    put.bind(at, mass ? mass->nano() : std::get<core::Volume>(*measure).nano());
-    put.bind(at + 1, mass ? "g" : "mL");
+    bind_number(put, nano, mass ? mass->nano() : std::get<core::Volume>(*measure).nano());
+    bind_value(put, unit, measure_units, mass ? MeasureUnit::Gram : MeasureUnit::Milliliter);
 }
 
-std::optional<core::Measure> measure_in(SQLite::Statement& found, int at)
+std::optional<core::Measure> measure_in(SQLite::Statement& found, At nano, At unit)
 {
-    if (found.getColumn(at).isNull())
+    const auto column = found.getColumn(nano);
+    if (column.isNull())
         return std::nullopt;
-    const std::int64_t nano = found.getColumn(at).getInt64();
-    const std::string unit = found.getColumn(at + 1).getString();
-    if (unit == "g")
-        return core::Mass::from_nano(nano);
-    if (unit == "mL")
-        return core::Volume::from_nano(nano);
-    broken("known unit", unit);
+    if (value_in(found, unit, measure_units) == MeasureUnit::Gram)
+        return core::Mass::from_nano(column.getInt64());
+    return core::Volume::from_nano(column.getInt64());
 }
 
-std::optional<std::string> text_in(SQLite::Statement& found, int at)
-{
-    if (found.getColumn(at).isNull())
-        return std::nullopt;
-    return found.getColumn(at).getString();
-}
-
-void bind_text(SQLite::Statement& put, int at, const std::optional<std::string>& text)
-{
-    if (text)
-        put.bind(at, *text);
-}
-
-core::Column column_in(SQLite::Statement& found, int at)
+core::Column column_in(SQLite::Statement& found, At figures, At not_significant)
 {
     core::Column column;
-    read_figures(found.getColumn(at).getString(), column);
-    for_each_part(found.getColumn(at + 1).getString(), ';',
-                  [&](std::string_view key) { column.not_significant.insert(nutrient_of(key)); });
+    if (const auto lines = found.getColumn(figures); lines.isText())
+        read_figures_text(lines.getString(), column);
+    else
+        read_figures_bytes(bytes_of(lines), column);
+    const auto stated = found.getColumn(not_significant);
+    column.not_significant =
+        stated.isText() ? nutrients_of_text(stated.getString()) : nutrients_of_bytes(bytes_of(stated));
     return column;
 }
 
-core::Label label_in(SQLite::Statement& found)
+void bind_ingredients(SQLite::Statement& put, const std::optional<std::string>& text, RowTexts& texts)
+{
+    if (!text)
+        return;
+    if (const auto packed = texts.ingredients.packed(*text); !packed.empty())
+        bind_bytes(put, Ingredients, packed);
+    else
+        bind_text(put, Ingredients, *text);
+}
+
+std::optional<std::string> ingredients_in(SQLite::Statement& found, RowTexts& texts)
+{
+    const auto column = found.getColumn(Ingredients);
+    if (column.isBlob())
+        return texts.ingredients.unpacked(bytes_of(column));
+    return text_in(found, Ingredients);
+}
+
+core::Label label_in(SQLite::Statement& found, RowTexts& texts)
 {
     core::Label label;
-    label.panel = value_of(panels, found.getColumn(5).getString());
-    label.audience = value_of(audiences, found.getColumn(6).getString());
-    label.serving = {found.getColumn(7).getString(), measure_in(found, 8)};
-    label.servings.kind = value_of(servings_kinds, found.getColumn(10).getString());
-    label.servings.count = core::Count::from_nano(found.getColumn(11).getInt64());
-    label.per_serving = column_in(found, 12);
-    if (const auto kind = text_in(found, 14))
-        label.second = core::SecondColumn{value_of(second_kinds, *kind), column_in(found, 15)};
-    label.ingredients = text_in(found, 17);
-    label.contains = text_in(found, 18);
-    if (const auto printed = text_in(found, 19))
-        label.net_quantity = core::NetQuantity{*printed, measure_in(found, 20)};
+    label.panel = value_in(found, Panel, panel_words);
+    label.audience = value_in(found, Audience, audience_words);
+    label.serving = {found.getColumn(Household).getString(), measure_in(found, ServingNano, ServingUnit)};
+    label.servings.kind = value_in(found, Servings, servings_words);
+    label.servings.count = core::Count::from_nano(found.getColumn(ServingsNano).getInt64());
+    label.per_serving = column_in(found, Figures, NotSignificant);
+    if (!found.getColumn(SecondKind).isNull())
+        label.second = core::SecondColumn{value_in(found, SecondKind, second_words),
+                                          column_in(found, SecondFigures, SecondNotSignificant)};
+    label.ingredients = ingredients_in(found, texts);
+    label.contains = text_in(found, Contains);
+    if (auto printed = text_in(found, NetPrinted))
+        label.net_quantity = core::NetQuantity{*std::move(printed), measure_in(found, NetNano, NetUnit)};
     return label;
 }
 
-void bind_label(SQLite::Statement& put, const core::Label& label)
+void bind_label(SQLite::Statement& put, const core::Label& label, RowTexts& texts)
 {
-    put.bind(6, word_of(panels, label.panel));
-    put.bind(7, word_of(audiences, label.audience));
-    put.bind(8, label.serving.household);
-    bind_measure(put, 9, label.serving.metric);
-    put.bind(11, word_of(servings_kinds, label.servings.kind));
-    put.bind(12, label.servings.count.nano());
-    put.bind(13, figures_text(label.per_serving));
-    put.bind(14, keys_text(label.per_serving.not_significant));
+    bind_value(put, Panel, panel_words, label.panel);
+    bind_value(put, Audience, audience_words, label.audience);
+    bind_text(put, Household, label.serving.household);
+    bind_measure(put, ServingNano, ServingUnit, label.serving.metric);
+    bind_value(put, Servings, servings_words, label.servings.kind);
+    bind_number(put, ServingsNano, label.servings.count.nano());
+    bind_bytes(put, Figures, figures_bytes(label.per_serving));
+    bind_bytes(put, NotSignificant, nutrients_bytes(label.per_serving.not_significant));
     if (label.second) {
-        put.bind(15, word_of(second_kinds, label.second->kind));
-        put.bind(16, figures_text(label.second->column));
-        put.bind(17, keys_text(label.second->column.not_significant));
+        bind_value(put, SecondKind, second_words, label.second->kind);
+        bind_bytes(put, SecondFigures, figures_bytes(label.second->column));
+        bind_bytes(put, SecondNotSignificant, nutrients_bytes(label.second->column.not_significant));
     }
-    bind_text(put, 18, label.ingredients);
-    bind_text(put, 19, label.contains);
+    bind_ingredients(put, label.ingredients, texts);
+    bind_text(put, Contains, label.contains);
     if (label.net_quantity) {
-        put.bind(20, label.net_quantity->printed);
-        bind_measure(put, 21, label.net_quantity->metric);
+        bind_text(put, NetPrinted, label.net_quantity->printed);
+        bind_measure(put, NetNano, NetUnit, label.net_quantity->metric);
     }
-}
-
-bool has_column(int version, std::string_view name)
-{
-    for (const auto& later : later_columns)
-        if (later.name == name)
-            return version >= later.since;
-    return true;
 }
 
 std::string column_names(int version)
 {
     std::string names;
-    for (const auto* name : columns)
-        names.append(names.empty() ? "" : ", ").append(has_column(version, name) ? name : "NULL");
+    for (const auto& column : table_columns)
+        names.append(names.empty() ? "" : ", ").append(version >= column.since ? column.name : "NULL");
     return names;
 }
 
-const core::ReferenceAmount* reference_food_in(SQLite::Statement& found, int at)
+const core::ReferenceAmount* reference_food_in(SQLite::Statement& found)
 {
-    const auto key = text_in(found, at);
+    const auto key = text_in(found, ReferenceFood);
     if (!key)
         return nullptr;
     const auto* food = core::reference_amount(*key);
@@ -267,12 +257,38 @@ const core::ReferenceAmount* reference_food_in(SQLite::Statement& found, int at)
     return food;
 }
 
+core::Date date_in(SQLite::Statement& found)
+{
+    const auto column = found.getColumn(EnteredOn);
+    const auto date = column.isText() ? core::Date::parse(column.getString()) : core::Date::of_number(column.getInt());
+    if (!date)
+        broken("day", column.getString());
+    return *date;
+}
+
+/// A text of its own in version 1 and 2, the number of a shared one since.
+std::string shared_in(SQLite::Statement& found, At at, const SharedTexts& shared)
+{
+    const auto column = found.getColumn(at);
+    if (column.isNull())
+        return {};
+    return column.isText() ? column.getString() : shared.text_of(column.getInt64());
+}
+
+core::Origin origin_in(SQLite::Statement& found, const RowTexts& texts)
+{
+    const auto kind =
+        found.getColumn(OriginKind).isNull() ? core::Origin::Kind::Sheet : value_in(found, OriginKind, origin_words);
+    return {shared_in(found, Source, texts.shared), static_cast<std::size_t>(found.getColumn(SourceRow).getInt64()),
+            date_in(found), kind};
+}
+
 } // namespace
 
 std::string put_sql()
 {
     std::string places = "?";
-    for (std::size_t i = 1; i < columns.size(); ++i)
+    for (std::size_t i = 1; i < table_columns.size(); ++i)
         places += ", ?";
     return "INSERT OR REPLACE INTO product (" + column_names(newest_version) + ") VALUES (" + places + ")";
 }
@@ -282,44 +298,53 @@ std::string find_sql(int version)
     return "SELECT " + column_names(version) + " FROM product WHERE gtin = ?";
 }
 
-void bind(SQLite::Statement& put, const core::Product& product)
+std::string all_sql(int version, std::string_view table)
 {
-    put.clearBindings(); // what is not bound below is NULL
-    put.bind(1, key_of(product.gtin));
-    put.bind(2, product.name);
-    put.bind(3, product.brand);
-    put.bind(4, product.aisle);
-    put.bind(5, product.note);
-    bind_label(put, product.label);
-    put.bind(23, product.origin.source);
-    put.bind(24, static_cast<std::int64_t>(product.origin.row));
-    put.bind(25, product.origin.entered_on.text());
-    if (product.reference_food)
-        put.bind(26, std::string(product.reference_food->key));
+    return "SELECT " + column_names(version) + " FROM " + std::string(table) + " ORDER BY gtin";
 }
 
-core::Product product_in(SQLite::Statement& found)
+void bind(SQLite::Statement& put, const core::Product& product, RowTexts& texts)
 {
-    const std::string day = found.getColumn(24).getString();
-    const auto entered_on = core::Date::parse(day);
-    if (!entered_on)
-        broken("day", day);
+    put.clearBindings(); // what is not bound below is NULL
+    bind_number(put, Number, key_of(product.gtin));
+    bind_text(put, Name, product.name);
+    bind_text(put, Brand, product.brand);
+    bind_text(put, Aisle, product.aisle);
+    bind_text(put, Note, product.note);
+    bind_label(put, product.label, texts);
+    bind_number(put, Source, texts.shared.number_of(product.origin.source));
+    bind_number(put, SourceRow, static_cast<std::int64_t>(product.origin.row));
+    bind_number(put, EnteredOn, product.origin.entered_on.number());
+    if (product.reference_food)
+        put.bind(ReferenceFood + 1, std::string(product.reference_food->key));
+    bind_value(put, OriginKind, origin_words, product.origin.kind);
+    if (!product.category.empty())
+        bind_number(put, Category, texts.shared.number_of(product.category));
+    bind_number(put, ThisPlaceOnly, product.this_place_only ? 1 : 0);
+}
+
+core::Product product_in(SQLite::Statement& found, RowTexts& texts)
+{
     return core::Product{
-        .gtin = gtin_of(found.getColumn(0).getInt64()),
-        .name = found.getColumn(1).getString(),
-        .brand = found.getColumn(2).getString(),
-        .aisle = found.getColumn(3).getString(),
-        .note = found.getColumn(4).getString(),
-        .label = label_in(found),
-        .origin = {found.getColumn(22).getString(), static_cast<std::size_t>(found.getColumn(23).getInt64()),
-                   *entered_on},
-        .reference_food = reference_food_in(found, 25),
+        .gtin = gtin_of(found.getColumn(Number).getInt64()),
+        .name = found.getColumn(Name).getString(),
+        .brand = found.getColumn(Brand).getString(),
+        .aisle = found.getColumn(Aisle).getString(),
+        .note = found.getColumn(Note).getString(),
+        .label = label_in(found, texts),
+        .origin = origin_in(found, texts),
+        .reference_food = reference_food_in(found),
+        .this_place_only = found.getColumn(ThisPlaceOnly).getInt() != 0,
+        .category = shared_in(found, Category, texts.shared),
     };
 }
 
 std::int64_t key_of(const core::Gtin& gtin)
 {
-    return number_of<std::int64_t>(gtin.digits());
+    std::int64_t key = 0;
+    for (const char digit : gtin.digits())
+        key = key * 10 + (digit - '0');
+    return key;
 }
 
 core::Gtin gtin_of(std::int64_t key)
@@ -331,41 +356,6 @@ core::Gtin gtin_of(std::int64_t key)
     if (!gtin)
         broken("product number", digits);
     return *std::move(gtin);
-}
-
-std::string figures_text(const core::Column& column)
-{
-    std::string text;
-    for (const auto& [nutrient, line] : column.lines) {
-        text.append(text.empty() ? "" : ";").append(core::info(nutrient).key).append("=");
-        if (line.amount)
-            text.append(line.amount->less_than ? "<" : "")
-                .append(std::to_string(line.amount->amount.nano()))
-                .append("/")
-                .append(std::to_string(line.amount->decimals));
-        text += ',';
-        if (line.percent)
-            text.append(line.percent->less_than ? "<" : "").append(std::to_string(line.percent->percent));
-    }
-    return text;
-}
-
-void read_figures(std::string_view text, core::Column& column)
-{
-    for_each_part(text, ';', [&](std::string_view part) {
-        const auto equals = part.find('=');
-        const auto comma = part.find(',');
-        if (equals == std::string_view::npos || comma == std::string_view::npos || comma < equals)
-            broken("figure", part);
-        core::Line line;
-        const auto amount = part.substr(equals + 1, comma - equals - 1);
-        const auto percent = part.substr(comma + 1);
-        if (!amount.empty())
-            line.amount = figure_of(amount);
-        if (!percent.empty())
-            line.percent = percent_of(percent);
-        column.lines.insert_or_assign(nutrient_of(part.substr(0, equals)), line);
-    });
 }
 
 } // namespace catalog

@@ -13,8 +13,9 @@ class Exception;
 namespace catalog {
 
 /// The version of the tables that this program writes. Older ones are read as they are, and brought up by whoever may
-/// write there: 1 the first; 2 brought product.reference_food.
-inline constexpr int newest_version = 2;
+/// write there: 1 the first; 2 brought product.reference_food; 3 has rows of few
+/// bytes, and says where each comes from.
+inline constexpr int newest_version = 3;
 
 /// Makes the tables in an empty database, all or none.
 void make_tables(SQLite::Database& database);
@@ -26,7 +27,8 @@ void make_tables(SQLite::Database& database);
 /// alone.
 void bring_up(SQLite::Database& database);
 
-/// Whether this is a catalog that this program can read, with nothing missing or torn: reads all of it once.
+/// Whether this is a catalog that this program can read, with nothing missing or torn: reads all of it once when it is
+/// no larger than 64 MiB, and looks at the length of a larger one.
 /// Errors: NoCatalog, NewerCatalog, TornCatalog, CannotRead, with `path` as their source.
 [[nodiscard]] core::Result<void> check_tables(SQLite::Database& database, const std::filesystem::path& path);
 

@@ -110,11 +110,14 @@ struct Store::Inside {
 
     void prepare()
     {
-        find.emplace(database, find_sql(version_of(database)));
+        const int version = version_of(database);
+        texts.emplace(RowTexts{SharedTexts(database, version), {}});
+        find.emplace(database, find_sql(version));
         holds.emplace(database, "SELECT 1 FROM product WHERE gtin = ?");
         count.emplace(database, "SELECT count(*) FROM product");
-        page.emplace(database, "SELECT gtin, name, brand, aisle FROM product "
-                               "ORDER BY aisle COLLATE NOCASE, name COLLATE NOCASE, gtin LIMIT ? OFFSET ?");
+        page.emplace(database, "SELECT gtin, name, brand, aisle FROM product " +
+                                   std::string(version < 3 ? "" : "WHERE origin_kind <> 1 ") +
+                                   "ORDER BY aisle COLLATE NOCASE, name COLLATE NOCASE, gtin LIMIT ? OFFSET ?");
     }
 
     /// Asks a statement, and tells of a file that breaks meanwhile with its path and what helps.
@@ -134,6 +137,7 @@ struct Store::Inside {
     SQLite::Database database;            // before its statements: it must outlive them
     std::string path;
     std::optional<FolderLock> lock;
+    mutable std::optional<RowTexts> texts;
     std::optional<SQLite::Statement> find;
     std::optional<SQLite::Statement> holds;
     std::optional<SQLite::Statement> count;
@@ -194,7 +198,7 @@ std::optional<core::Product> Store::find(const core::Gtin& gtin) const
         find.bind(1, key_of(gtin));
         if (!find.executeStep())
             return std::nullopt;
-        return product_in(find);
+        return product_in(find, *inside_->texts);
     });
 }
 
@@ -238,11 +242,12 @@ std::size_t Store::put(std::span<const core::Product> products)
         inside_->put.emplace(inside_->database, put_sql());
     auto& put = *inside_->put;
     const ResetAtExit ready{put};
+    inside_->texts->shared.read_again(); // an earlier call that threw has taken back what it wrote
     SQLite::Transaction all(inside_->database, SQLite::TransactionBehavior::IMMEDIATE);
     std::size_t replaced = 0;
     for (const auto& product : products) {
         replaced += holds(product.gtin) ? 1U : 0U;
-        bind(put, product);
+        bind(put, product, *inside_->texts);
         put.exec();
         put.reset();
     }

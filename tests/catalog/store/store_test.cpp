@@ -1,3 +1,4 @@
+#include "catalog/read/sheet.h"
 #include "catalog/store/store.h"
 #include "tests/catalog/products.h"
 #include "tests/support/temp_folder.h"
@@ -143,32 +144,56 @@ TEST_CASE("store: what is no catalog is refused with a reason")
     CHECK_THROWS_AS(Store{newer}, std::runtime_error);
 }
 
-// A catalog of version 1, as the first release wrote it: the tables before the column for the reference food.
+// A catalog of version 2 as it lay on the disk; version 1 did not have the column for the reference food.
 TEST_CASE("store: a catalog of an older version is served as it is, and brought up by who writes")
+{
+    const std::string data = std::string(PAIRSTAND_SOURCE) + "/tests/data/";
+    const auto sheet = catalog::read_sheet_file(data + "sheets/older_catalog.csv");
+    REQUIRE(sheet.products.size() == 13);
+    for (const int version : {1, 2}) {
+        CAPTURE(version);
+        const test::TempFolder folder;
+        const auto path = folder.write("shop", "");
+        run_sql(path, test::bytes_of(data + "catalog_version_2.sql"));
+        auto products = sheet.products;
+        if (version == 1) {
+            run_sql(path, "ALTER TABLE product DROP COLUMN reference_food; PRAGMA user_version = 1");
+            for (auto& product : products)
+                product.reference_food = nullptr;
+        }
+        const auto before = test::bytes_of(path);
+        {
+            const auto serving = Store::open(path, Mode::ReadOnly).value();
+            CHECK(serving.count() == 13);
+            CHECK(serving.products_in_order(20).size() == 13);
+            for (const auto& product : products)
+                CHECK(serving.find(product.gtin) == product);
+            serving.copy_to(folder.file("copy"));
+        }
+        CHECK(test::bytes_of(path) == before); // serving changes nothing
+        for (const auto& file : {path, folder.file("copy")}) {
+            CAPTURE(file);
+            Store(file).put(test::full_product());
+            const auto store = Store::open(file, Mode::ReadOnly).value();
+            CHECK(store.count() == 14);
+            CHECK(store.products_in_order(20).size() == 14);
+            CHECK(store.find(test::full_product().gtin) == test::full_product());
+            for (const auto& product : products)
+                CHECK(store.find(product.gtin) == product);
+        }
+        run_sql(path, "PRAGMA user_version = 0");
+        CHECK(Store::open(path, Mode::ReadOnly).error().kind == Kind::NoCatalog);
+    }
+}
+
+TEST_CASE("store: a large catalog is opened without reading it through, and a cut off one is told all the same")
 {
     const test::TempFolder folder;
     const auto path = catalog_with(folder, 20);
-    run_sql(path, "ALTER TABLE product DROP COLUMN reference_food; PRAGMA user_version = 1");
-    const auto before = test::bytes_of(path);
-    {
-        const auto serving = Store::open(path, Mode::ReadOnly).value();
-        CHECK(serving.count() == 20);
-        CHECK(serving.find(test::gtin(20)) == test::products(20).back());
-        serving.copy_to(folder.file("copy"));
-    }
-    CHECK(test::bytes_of(path) == before); // serving changes nothing
-    auto milk = test::product(21);
-    milk.reference_food = core::reference_amount("milk");
-    for (const auto& file : {path, folder.file("copy")}) {
-        CAPTURE(file);
-        Store(file).put(milk);
-        const auto store = Store::open(file, Mode::ReadOnly).value();
-        CHECK(store.count() == 21);
-        CHECK(store.find(test::gtin(20)) == test::products(20).back());
-        CHECK(store.find(milk.gtin) == milk);
-    }
-    run_sql(path, "PRAGMA user_version = 0");
-    CHECK(Store::open(path, Mode::ReadOnly).error().kind == Kind::NoCatalog);
+    run_sql(path, "CREATE TABLE filler AS SELECT zeroblob(70000000)");
+    CHECK(Store::open(path, Mode::ReadOnly).value().find(test::gtin(20)) == test::products(20).back());
+    std::filesystem::resize_file(path, std::filesystem::file_size(path) - 4096);
+    CHECK(Store::open(path, Mode::ReadOnly).error().kind == Kind::TornCatalog);
 }
 
 TEST_CASE("store: a torn file is told at opening, wherever it is torn")

@@ -1,6 +1,7 @@
 // Any bytes as a sheet: what is taken is tidy and survives the store, what is told can be shown.
 #include "catalog/read/sheet.h"
 #include "catalog/read/text.h"
+#include "catalog/store/figures.h"
 #include "catalog/store/row.h"
 
 #include <algorithm>
@@ -26,7 +27,7 @@ void check_text(const std::string& text)
 void check_column(const core::Column& column)
 {
     core::Column again;
-    catalog::read_figures(catalog::figures_text(column), again);
+    catalog::read_figures_bytes(catalog::figures_bytes(column), again);
     promise(again.lines == column.lines);
     for (const auto& [nutrient, line] : column.lines)
         promise(line.amount || line.percent);
