@@ -41,6 +41,7 @@ struct Error {
         NoCatalog,       ///< a file, but none of our catalogs
         NewerCatalog,    ///< a catalog of a later version of this program
         TornCatalog,     ///< a catalog with something missing or changed in it
+        TornFile,        ///< a packed file with something missing or changed in it
         CannotRead,      ///< the file may not be read, or its disk fails; `detail` is the system's word
         Busy,            ///< another program is writing there
         CannotWrite,     ///< the file or its disk takes nothing; `detail` is the system's word

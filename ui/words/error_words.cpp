@@ -31,6 +31,7 @@ constexpr Words table[] = {
     {Kind::NoCatalog, TextId::error_no_catalog, TextId::error_no_catalog},
     {Kind::NewerCatalog, TextId::error_newer_catalog, TextId::error_newer_catalog},
     {Kind::TornCatalog, TextId::error_torn_catalog, TextId::error_torn_catalog},
+    {Kind::TornFile, TextId::error_torn_file, TextId::error_torn_file},
     {Kind::CannotRead, TextId::error_cannot_read, TextId::error_cannot_read},
     {Kind::Busy, TextId::error_busy, TextId::error_busy},
     {Kind::CannotWrite, TextId::error_cannot_write, TextId::error_cannot_write},

@@ -143,7 +143,7 @@ namespace ui {
     X(error_not_digits) X(error_wrong_length) X(error_wrong_check_digit) X(error_not_a_product_code) \
     X(error_bad_value) X(error_doubled) X(error_bad_row_bare) X(error_bad_encoding) X(error_too_large) \
     X(error_no_such_file) X(error_is_folder) X(error_no_catalog) X(error_newer_catalog) X(error_torn_catalog) \
-    X(error_catalog_missing) X(error_cannot_read) X(error_busy) X(error_cannot_write) X(compare_two) \
+    X(error_torn_file) X(error_catalog_missing) X(error_cannot_read) X(error_busy) X(error_cannot_write) X(compare_two) \
     X(compare_unknown) X(compare_case) X(compare_no_product) X(compare_same) X(compare_second) \
     X(compare_second_package) X(sound_none)
 // clang-format on
