@@ -43,6 +43,19 @@ struct Error {
         TornCatalog,     ///< a catalog with something missing or changed in it
         TornFile,        ///< a packed file with something missing or changed in it
         CannotRead,      ///< the file may not be read, or its disk fails; `detail` is the system's word
+        NoBundle,        ///< a file, but no bundle
+        NewerBundle,     ///< a bundle of a later version of this program
+        DamagedBundle,   ///< a bundle that is not as it was sealed; place.found: the part, where it is one
+        CutBundle,       ///< a bundle of which only a part was copied
+        UnknownKey,      ///< sealed with a first key that nobody accepted yet; place.found: its fingerprint
+        OtherKey,        ///< sealed with another key than the fingerprint that was typed; found, expected
+        ForeignKey,      ///< sealed with another key than the accepted one; found, expected: their fingerprints
+        OlderBundle,     ///< not newer than what was in place; found, expected: the two counters
+        NothingBefore,   ///< nothing to go back to
+        DamagedRecord,   ///< the record of what is installed is not as it was written
+        NoKey,           ///< a file, but no key
+        AlreadyThere,    ///< what must not be written over
+        NoRoom,          ///< the disk is too full; found, expected: free and needed megabytes
         Busy,            ///< another program is writing there
         CannotWrite,     ///< the file or its disk takes nothing; `detail` is the system's word
     };

@@ -4,6 +4,7 @@
 #include <fcntl.h>
 #include <sys/file.h>
 #include <sys/stat.h>
+#include <sys/statvfs.h>
 #include <system_error>
 #include <unistd.h>
 #include <utility>
@@ -69,6 +70,25 @@ void Disk::rename(const fs::path& from, const fs::path& to)
 void Disk::sync_folder(const fs::path& folder)
 {
     sync(folder, O_RDONLY | O_DIRECTORY);
+}
+
+std::uint64_t Disk::room(const fs::path& folder)
+{
+    struct statvfs found {};
+    if (::statvfs(folder.c_str(), &found) != 0)
+        throw_errno(folder);
+    return static_cast<std::uint64_t>(found.f_bavail) * found.f_frsize;
+}
+
+void Disk::write(int handle, std::span<const std::uint8_t> bytes)
+{
+    while (!bytes.empty()) {
+        const ssize_t written = ::write(handle, bytes.data(), bytes.size());
+        if (written >= 0)
+            bytes = bytes.subspan(static_cast<std::size_t>(written));
+        else if (errno != EINTR)
+            throw std::system_error(errno, std::generic_category());
+    }
 }
 
 Disk& real_disk()

@@ -4,7 +4,9 @@
 
 #include "core/error.h"
 
+#include <cstdint>
 #include <filesystem>
+#include <span>
 #include <string>
 
 namespace catalog {
@@ -20,6 +22,10 @@ public:
     virtual void sync_file(const std::filesystem::path& file);
     virtual void rename(const std::filesystem::path& from, const std::filesystem::path& to);
     virtual void sync_folder(const std::filesystem::path& folder);
+    /// How many bytes a program of this user may still write there.
+    [[nodiscard]] virtual std::uint64_t room(const std::filesystem::path& folder);
+    /// Writes all of the bytes to an open file.
+    virtual void write(int handle, std::span<const std::uint8_t> bytes);
 };
 
 /// The disk of this machine.

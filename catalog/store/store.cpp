@@ -255,6 +255,29 @@ std::size_t Store::put(std::span<const core::Product> products)
     return replaced;
 }
 
+std::vector<core::Product> Store::this_place_only() const
+{
+    std::vector<core::Product> products;
+    if (version_of(inside_->database) < 3) // older catalogs have no such labels
+        return products;
+    SQLite::Statement all(inside_->database, "SELECT gtin FROM product WHERE this_place_only <> 0 ORDER BY gtin");
+    while (all.executeStep())
+        if (auto product = find(gtin_of(all.getColumn(0).getInt64())))
+            products.push_back(std::move(*product));
+    return products;
+}
+
+std::size_t Store::remove_this_place_only()
+{
+    SQLite::Transaction all(inside_->database, SQLite::TransactionBehavior::IMMEDIATE);
+    const int removed = inside_->database.exec("DELETE FROM product WHERE this_place_only <> 0");
+    inside_->database.exec("DELETE FROM shared_text WHERE number NOT IN (SELECT source FROM product UNION "
+                           "SELECT category FROM product WHERE category IS NOT NULL)");
+    all.commit();
+    inside_->texts->shared.read_again();
+    return static_cast<std::size_t>(removed);
+}
+
 void Store::copy_to(const fs::path& path) const
 {
     SQLite::Statement copy(inside_->database, "VACUUM INTO ?");

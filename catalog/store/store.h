@@ -65,6 +65,12 @@ public:
     /// an earlier one of `products` included.
     std::size_t put(std::span<const core::Product> products);
 
+    /// The labels that the leader gave to numbers of this place only, by number.
+    [[nodiscard]] std::vector<core::Product> this_place_only() const;
+
+    /// Takes those out, and what only they said; returns how many there were. `copy_to` then leaves no trace of them.
+    std::size_t remove_this_place_only();
+
     /// Writes all products into a new file, where none may lie. Throws std::runtime_error.
     void copy_to(const std::filesystem::path& path) const;
 

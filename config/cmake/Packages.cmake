@@ -18,6 +18,7 @@ pkg_check_modules(gstreamer REQUIRED IMPORTED_TARGET gstreamer-1.0 gstreamer-app
 pkg_check_modules(utf8proc REQUIRED IMPORTED_TARGET libutf8proc)
 pkg_check_modules(zip REQUIRED IMPORTED_TARGET libzip)
 pkg_check_modules(zstd REQUIRED IMPORTED_TARGET libzstd)
+pkg_check_modules(sodium REQUIRED IMPORTED_TARGET libsodium)
 find_library(CSV_LIBRARY csv REQUIRED)
 find_path(CSV_INCLUDE csv.h REQUIRED)
 if(PAIRSTAND_TESTS)

@@ -40,6 +40,26 @@ TEST_CASE("error words: an error is one sentence: where, what, what was expected
          {Kind::TornCatalog, "it is torn", Place{"shop", 0, "", "", ""}},
          "shop: this catalog is damaged; move it away and load your sheets again with 'pairstand load SHEET --into "
          "shop'."},
+        {"a bundle that was not copied to its end",
+         {Kind::CutBundle, "900 of 1000 bytes are there", Place{"stick/winter", 0, "", "", ""}},
+         "stick/winter: only a part of this bundle was copied, so it was not installed; copy it once more, and wait "
+         "until the stick may be pulled out."},
+        {"a bundle that changed",
+         {Kind::DamagedBundle, "a part is not as it was sealed", Place{"stick/winter", 0, "", "catalog.db", ""}},
+         "stick/winter: this bundle is not as it was sealed (its catalog.db differs), so it was not installed; copy it "
+         "once more from where it was sealed."},
+        {"a bundle of somebody else",
+         {Kind::ForeignKey, "sealed with another key", Place{"b", 0, "", "1111 2222", "3333 4444"}},
+         "b: this bundle is sealed with another key (1111 2222) than the one accepted here (3333 4444), so it was not "
+         "installed; ask the maker of your bundles for theirs."},
+        {"an older bundle",
+         {Kind::OlderBundle, "not newer", Place{"b", 0, "", "4", "7"}},
+         "b: this bundle has the number 4, and number 7 was in place here already, so it was not installed; ask for a "
+         "newer one, or go back with 'pairstand install --go-back'."},
+        {"a full disk",
+         {Kind::NoRoom, "too little room", Place{"data", 0, "", "12", "905"}},
+         "data: 905 MB are needed here and 12 MB are free, so it was not installed; make room on the disk, and install "
+         "it again."},
         {"a code without a place",
          {Kind::WrongCheckDigit, "123", {}},
          "\"123\" is no product number, since its last digit does not fit the others; compare it with the digits under "
@@ -61,6 +81,13 @@ TEST_CASE("error words: in Spanish")
         ui::sentence({Kind::TornCatalog, "it is torn", Place{"tienda", 0, "", "", ""}}, spanish) ==
         "tienda: este catálogo está dañado; muévalo a otro lugar y cargue sus hojas otra vez con 'pairstand load HOJA "
         "--into tienda'.");
+    CHECK(ui::sentence({Kind::OlderBundle, "not newer", Place{"b", 0, "", "4", "7"}}, spanish) ==
+          "b: este conjunto tiene el número 4, y aquí ya estuvo el número 7, por eso no se instaló; pida uno más "
+          "nuevo, o "
+          "vuelva al anterior con 'pairstand install --go-back'.");
+    CHECK(ui::sentence({Kind::CutBundle, "", Place{"b", 0, "", "", ""}}, spanish) ==
+          "b: de este conjunto solo se copió una parte, por eso no se instaló; cópielo otra vez, y espere hasta que se "
+          "pueda sacar la memoria.");
     CHECK(ui::sentence({Kind::MissingColumn, "", Place{"h.csv", 1, "gtin", "", "digits"}}, spanish) ==
           "h.csv, fila 1: falta la columna gtin; lleva digits.");
     CHECK(ui::sentence({Kind::BadValue, "", Place{"h.csv", 2, "sodium_mg", "12x", "digits"}}, spanish)
