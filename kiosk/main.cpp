@@ -1,5 +1,6 @@
 #include "kiosk/app.h"
 #include "kiosk/command/arguments.h"
+#include "kiosk/command/bundle.h"
 #include "kiosk/command/compare.h"
 #include "kiosk/command/decode.h"
 #include "kiosk/command/load.h"
@@ -26,6 +27,15 @@ struct Do {
         return kiosk::decode(decode.images, std::cout, std::cerr);
     }
     int operator()(const kiosk::RenderArguments& render) const { return kiosk::render(render, std::cout, std::cerr); }
+    int operator()(const kiosk::KeysArguments& keys) const { return kiosk::keys(keys, std::cout, std::cerr); }
+    int operator()(const kiosk::SealArguments& seal) const
+    {
+        return kiosk::seal(seal, kiosk::words_of_today(), std::cout, std::cerr);
+    }
+    int operator()(const kiosk::InstallArguments& install) const
+    {
+        return kiosk::install(install, std::cout, std::cerr);
+    }
     int operator()(const kiosk::Printed& printed) const
     {
         std::cout << printed.text;

@@ -277,6 +277,9 @@ Command read_arguments(std::vector<std::string> arguments, const std::string& la
     compare.language = "en";
     DecodeArguments decode;
     RenderArguments render;
+    KeysArguments keys;
+    SealArguments seal;
+    InstallArguments install;
     Size window;
     Size picture;
     Prices compared;
@@ -287,10 +290,16 @@ Command read_arguments(std::vector<std::string> arguments, const std::string& la
     auto* const compare_command = app.add_subcommand("compare", "two products side by side, in words");
     auto* const decode_command = app.add_subcommand("decode", "which product code is in a picture");
     auto* const render_command = app.add_subcommand("render", "draw a screen into a PNG file");
+    auto* const keys_command = app.add_subcommand("keys", "the leader's key, with which bundles are sealed");
+    auto* const seal_command = app.add_subcommand("seal", "put a catalog into one sealed file, for other stations");
+    auto* const install_command = app.add_subcommand("install", "put a sealed bundle on this station, or go back");
     add_load(*load_command, load);
     add_compare(*compare_command, compare, compared, languages);
     add_decode(*decode_command, decode);
     add_render(*render_command, render, picture, drawn, languages);
+    add_keys(*keys_command, keys, languages);
+    add_seal(*seal_command, seal, languages);
+    add_install(*install_command, install, languages);
 
     std::ranges::reverse(arguments); // as CLI11 takes them
     try {
@@ -313,6 +322,12 @@ Command read_arguments(std::vector<std::string> arguments, const std::string& la
         return decode;
     if (render_command->parsed())
         return render;
+    if (keys_command->parsed())
+        return keys;
+    if (seal_command->parsed())
+        return seal;
+    if (install_command->parsed())
+        return install;
     return station;
 }
 

@@ -1,8 +1,10 @@
 #include "kiosk/files/catalog_place.h"
 
+#include "catalog/bundle/installed.h"
 #include "catalog/read/sheet.h"
 #include "ui/words/error_words.h"
 
+#include <optional>
 #include <system_error>
 #include <utility>
 
@@ -18,6 +20,20 @@ std::filesystem::path user_data(const Environment& environment)
     return {};
 }
 
+/// The catalog of the bundle that is in place, else the place's own; nothing where there is neither.
+std::optional<std::filesystem::path> own_place(const std::filesystem::path& data)
+{
+    if (data.empty())
+        return std::nullopt;
+    const auto installed = catalog::read_installed(data);
+    if (!installed)
+        return catalog::installed_file(data);
+    if (installed->now)
+        return catalog::catalog_of(data, *installed->now);
+    const auto own = catalog::own_catalog(data);
+    return std::filesystem::exists(own) ? std::optional(own) : std::nullopt;
+}
+
 catalog::Store open_or_throw(const CatalogPlace& place)
 {
     auto store = open_catalog(place);
@@ -28,15 +44,20 @@ catalog::Store open_or_throw(const CatalogPlace& place)
 
 } // namespace
 
+std::filesystem::path own_data(const Environment& environment)
+{
+    const auto folder = user_data(environment);
+    return folder.empty() ? folder : folder / "pairstand";
+}
+
 CatalogPlace catalog_place(const std::string& given, const std::filesystem::path& data, const Environment& environment)
 {
     if (!given.empty())
         return {given, false};
     if (const auto named = environment("PAIRSTAND_CATALOG"))
         return {*named, false};
-    const auto own = user_data(environment);
-    if (!own.empty() && std::filesystem::exists(own / "pairstand" / "catalog.db"))
-        return {own / "pairstand" / "catalog.db", false};
+    if (const auto own = own_place(own_data(environment)))
+        return {*own, false};
     return {data / "demo" / "cedar_hollow.csv", true};
 }
 

@@ -20,8 +20,13 @@ struct CatalogPlace {
     bool demo = false;
 };
 
-/// `given` (of --catalog) when it is not empty, else $PAIRSTAND_CATALOG, else pairstand/catalog.db in the user's data
-/// folder ($XDG_DATA_HOME, usually ~/.local/share) when it is there, else the demo sheet in `data`.
+/// The station's own folder, "pairstand" in the user's data folder ($XDG_DATA_HOME, usually ~/.local/share); empty when
+/// the user has none.
+[[nodiscard]] std::filesystem::path own_data(const Environment& environment = process_environment);
+
+/// `given` (of --catalog) when it is not empty, else $PAIRSTAND_CATALOG, else in the station's own folder the catalog
+/// of the bundle that is in place, else catalog.db there, else the demo sheet in `data`. Where the record of bundles is
+/// damaged the place is that record, which is no catalog: real products are never exchanged for the demo.
 [[nodiscard]] CatalogPlace catalog_place(const std::string& given, const std::filesystem::path& data,
                                          const Environment& environment = process_environment);
 
