@@ -18,6 +18,8 @@ public:
     {
         report_.faults.add(sheet.faults);
         report_.refused_rows += sheet.refused_rows;
+        if (!sheet.tab.empty())
+            report_.tabs.push_back({source, sheet.tab, sheet.other_tabs});
         for (auto& product : sheet.products)
             add(std::move(product), source);
     }

@@ -17,12 +17,20 @@ struct LoadOptions {
     bool keep_good_rows = false; ///< take the rows without a fault although others have one
 };
 
+/// Which sheet of a workbook was read.
+struct ReadTab {
+    std::string source;              ///< the workbook, as the user named it
+    std::string name;                ///< as its tab shows it
+    std::vector<std::string> others; ///< of sheets that have our columns too and were not read
+};
+
 /// What came of a load.
 struct LoadReport {
     std::size_t taken = 0;        ///< products now in the catalog because of this load, the replaced ones included
     std::size_t replaced = 0;     ///< of these, how many stand in place of an older entry with the same number
     std::size_t refused_rows = 0; ///< rows that were not taken; all rows when nothing was loaded
     Faults faults;                ///< of all sources, each with its place
+    std::vector<ReadTab> tabs;    ///< of sources that are workbooks
 };
 
 /// Reads every sheet and puts its products into the catalog at `into`, which is made when it is not there. Products

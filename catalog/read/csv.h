@@ -4,18 +4,26 @@
 
 #include <cstddef>
 #include <functional>
+#include <map>
 #include <string>
 #include <string_view>
 #include <vector>
 
 namespace catalog {
 
+/// What a workbook knows of a cell beyond its text.
+enum class CellMark {
+    Day,    ///< the program took what was typed for a day
+    Broken, ///< a formula that gives no value
+};
+
 /// One row, numbered as a spreadsheet shows it: rows without a cell count, line breaks in quotes do not.
 struct CsvRow {
-    std::size_t number = 0;         ///< from 1
-    std::vector<std::string> cells; ///< at most most_cells; none for an empty line
-    std::size_t cell_count = 0;     ///< how many cells stood there, kept or not
-    bool bad_quote = false;         ///< a quote is never closed, or stands where none may: no cells can be told
+    std::size_t number = 0;                     ///< from 1
+    std::vector<std::string> cells;             ///< at most most_cells; none for an empty line
+    std::size_t cell_count = 0;                 ///< how many cells stood there, kept or not
+    std::map<std::size_t, CellMark> marks = {}; ///< by place, of workbooks only
+    bool bad_quote = false; ///< a quote is never closed, or stands where none may: no cells can be told
 };
 
 /// No sheet of ours comes near this many cells in a row.

@@ -3,7 +3,10 @@
 #include "catalog/read/csv.h"
 #include "catalog/read/sheet_row.h"
 #include "catalog/read/text.h"
+#include "catalog/read/workbook.h"
+#include "catalog/read/zip.h"
 
+#include <algorithm>
 #include <cerrno>
 #include <cstdio>
 #include <filesystem>
@@ -21,10 +24,22 @@ Error file_fault(Error::Kind kind, const std::string& source, std::string found,
     return {kind, "file", core::Place{source, 0, "", std::move(found), std::move(expected)}};
 }
 
-/// A workbook begins with the signs of its packing (.xlsx and .ods are zip files, .xls is an OLE file).
-bool is_workbook(std::string_view bytes)
+/// Workbooks of before 2007 (.xls), and newer ones with a password, are OLE files.
+bool is_older_workbook(std::string_view bytes)
 {
-    return bytes.starts_with("PK\x03\x04") || bytes.starts_with("\xD0\xCF\x11\xE0");
+    return bytes.starts_with("\xD0\xCF\x11\xE0");
+}
+
+/// Which sheet of a workbook is ours; see read_sheet.
+std::size_t our_tab(const std::vector<WorkbookSheet>& tabs)
+{
+    const auto ours = std::find_if(tabs.begin(), tabs.end(), [](const auto& tab) { return names_gtin(tab.first); });
+    if (ours != tabs.end())
+        return static_cast<std::size_t>(ours - tabs.begin());
+    const auto most = std::max_element(tabs.begin(), tabs.end(), [](const auto& a, const auto& b) {
+        return known_names(a.first) < known_names(b.first);
+    });
+    return static_cast<std::size_t>(most - tabs.begin());
 }
 
 class SheetReader {
@@ -33,21 +48,26 @@ public:
     {
         reading_.source = source;
         reading_.file_name = std::filesystem::path(source).filename().string();
-        if (is_text(bytes))
+        if (!is_taken(bytes))
+            return;
+        if (is_zip(bytes))
+            read_workbook(bytes);
+        else
             read(to_utf8(bytes));
     }
 
     Sheet take() { return std::move(sheet_); }
 
 private:
-    bool is_text(std::string_view bytes)
+    bool is_taken(std::string_view bytes)
     {
         if (bytes.size() > largest_sheet)
             sheet_.faults.add(file_fault(Error::Kind::TooLarge, source_, std::to_string(bytes.size()) + " bytes",
                                          "at most " + std::to_string(largest_sheet)));
-        else if (is_workbook(bytes))
-            sheet_.faults.add(file_fault(Error::Kind::BadEncoding, source_, "a workbook",
-                                         "a CSV file: open it in the spreadsheet program and save it as CSV"));
+        else if (is_older_workbook(bytes))
+            sheet_.faults.add(file_fault(Error::Kind::BadEncoding, source_,
+                                         "a workbook of an older kind (.xls), or one with a password",
+                                         "one saved as .xlsx or .ods without a password, or a CSV file"));
         return sheet_.faults.empty();
     }
 
@@ -65,6 +85,51 @@ private:
         reading_.comma_is_decimal = separator != ',';
         for_each_row(text, separator, [this](const CsvRow& row) { take_row(row); });
         finish();
+    }
+
+    void read_workbook(std::string_view bytes)
+    {
+        reading_.comma_is_decimal = true; // a comma in a cell separates nothing
+        auto zip = ZipFile::of_bytes(bytes, source_, workbook_limits());
+        auto workbook = zip ? Workbook::open(*std::move(zip), source_) : tl::make_unexpected(std::move(zip).error());
+        const auto tabs = workbook ? (*workbook)->sheets() : tl::make_unexpected(std::move(workbook).error());
+        if (!tabs || tabs->empty()) {
+            sheet_.faults.add(tabs ? file_fault(Error::Kind::Empty, source_, "", "a sheet with products")
+                                   : tabs.error());
+            return;
+        }
+        const auto ours = our_tab(*tabs);
+        keep_names(*tabs, ours);
+        const auto read = (*workbook)->for_each_row(ours, [this](const CsvRow& row) {
+            take_row(padded(row));
+            return true;
+        });
+        if (!read) {
+            sheet_.faults.add(read.error());
+            header_is_bad_ = true; // torn in the middle: nobody knows what else is missing
+        }
+        finish();
+    }
+
+    void keep_names(const std::vector<WorkbookSheet>& tabs, std::size_t ours)
+    {
+        sheet_.tab = shown(tabs[ours].name);
+        for (std::size_t i = ours + 1; i < tabs.size(); ++i)
+            if (names_gtin(tabs[i].first))
+                sheet_.other_tabs.push_back(shown(tabs[i].name));
+        if (tabs.size() > 1)
+            source_ += ", sheet \"" + sheet_.tab + "\"";
+        reading_.source = source_;
+    }
+
+    /// A workbook has no empty cells at the end of a row.
+    [[nodiscard]] CsvRow padded(CsvRow row) const
+    {
+        if (header_read_ && row.cells.size() < reading_.header.columns.size()) {
+            row.cells.resize(reading_.header.columns.size());
+            row.cell_count = row.cells.size();
+        }
+        return row;
     }
 
     void take_row(const CsvRow& row)
@@ -133,7 +198,7 @@ private:
         }
     }
 
-    const std::string& source_;
+    std::string source_; ///< as faults name it
     SheetReading reading_;
     Sheet sheet_;
     std::map<core::Gtin, std::size_t> first_rows_;

@@ -15,13 +15,6 @@ std::string column_name(std::string_view cell)
     return in_small_letters(shown(cell));
 }
 
-/// How many columns of a sheet this row names.
-std::ptrdiff_t known_names(const CsvRow& row)
-{
-    return std::count_if(row.cells.begin(), row.cells.end(),
-                         [](const std::string& cell) { return sheet_column(column_name(cell)) != nullptr; });
-}
-
 class HeaderReader {
 public:
     HeaderReader(const CsvRow& row, const std::string& source, Faults& faults)
@@ -93,10 +86,25 @@ bool SheetHeader::has(Field field) const
                        [field](const auto* column) { return column != nullptr && column->field == field; });
 }
 
+std::size_t known_names(const CsvRow& row)
+{
+    return static_cast<std::size_t>(std::count_if(row.cells.begin(), row.cells.end(), [](const std::string& cell) {
+        return sheet_column(column_name(cell)) != nullptr;
+    }));
+}
+
+bool names_gtin(const CsvRow& row)
+{
+    return std::any_of(row.cells.begin(), row.cells.end(), [](const std::string& cell) {
+        const auto* const column = sheet_column(column_name(cell));
+        return column != nullptr && column->field == Field::Gtin;
+    });
+}
+
 char find_separator(std::string_view text)
 {
     char best = ',';
-    std::ptrdiff_t most = 0;
+    std::size_t most = 0;
     for (const char separator : {',', ';', '\t'}) {
         const auto known = known_names(first_row(text, separator));
         if (known > most) {

@@ -22,6 +22,12 @@ struct SheetHeader {
 /// Comma, semicolon or tab: the one with which the first row has most names that are known; the comma when none has.
 [[nodiscard]] char find_separator(std::string_view text);
 
+/// How many columns of a sheet this row names.
+[[nodiscard]] std::size_t known_names(const CsvRow& row);
+
+/// Whether this row names the column of product numbers, as a header of a sheet does.
+[[nodiscard]] bool names_gtin(const CsvRow& row);
+
 /// Reads the header row. Faults, each naming its column: UnknownColumn (with the nearest name), DoubledValue,
 /// MissingColumn, TooLarge (more places than a sheet has).
 [[nodiscard]] SheetHeader read_header(const CsvRow& row, const std::string& source, Faults& faults);

@@ -82,7 +82,7 @@ private:
                   "letters and signs that can be shown: save the sheet as CSV in UTF-8");
             return;
         }
-        if (cell->empty()) {
+        if (cell->empty() && !row_.marks.contains(place)) {
             if (column->required)
                 fault(Error::Kind::MissingValue, *column, "", column->expected);
             return;
@@ -92,7 +92,24 @@ private:
                   "at most " + std::to_string(column->longest) + " letters, not " + std::to_string(letters));
             return;
         }
+        serving_said_ = serving_said_ || column->field == Field::Household || column->field == Field::ServingSize;
+        if (const auto mark = row_.marks.find(place);
+            mark != row_.marks.end() && is_marked_wrong(*column, mark->second))
+            return fault(Error::Kind::BadValue, *column, *cell, wrong_mark(mark->second));
         take(*column, *cell);
+    }
+
+    /// A spreadsheet makes a day of "1/2" or "May 5", so that what was typed is lost.
+    static bool is_marked_wrong(const SheetColumn& column, CellMark mark)
+    {
+        return mark == CellMark::Broken || column.field != Field::EnteredOn;
+    }
+    static std::string wrong_mark(CellMark mark)
+    {
+        return mark == CellMark::Broken
+                   ? "a value; the formula in this cell gives none, or its result was not saved with it"
+                   : "no day or time; the spreadsheet has made one of what was typed: set the column to Text, then "
+                     "enter it again";
     }
 
     /// A cell under no name would be lost without a word. (Unknown names are told by the header.)
@@ -127,10 +144,8 @@ private:
         case Field::Audience:
             return keep_word(column, cell, audiences, label_.audience);
         case Field::Household:
-            serving_said_ = true;
             return keep_text(cell, label_.serving.household);
         case Field::ServingSize:
-            serving_said_ = true;
             return keep_number(column, cell, core::parse_measure, label_.serving.metric);
         case Field::Servings:
             return keep_number(column, cell, core::parse_servings, label_.servings);
@@ -280,7 +295,8 @@ private:
 
 bool is_empty(const CsvRow& row)
 {
-    return std::all_of(row.cells.begin(), row.cells.end(), [](const std::string& cell) { return shown(cell).empty(); });
+    return row.marks.empty() &&
+           std::all_of(row.cells.begin(), row.cells.end(), [](const std::string& cell) { return shown(cell).empty(); });
 }
 
 RowRead read_row(const CsvRow& row, const SheetReading& sheet, Faults& faults)

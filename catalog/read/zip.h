@@ -58,9 +58,9 @@ private:
 class ZipFile {
 public:
     /// Opens a file and reads its directory. `source` in errors is the path.
-    /// Errors: NoSuchFile, IsFolder, CannotRead, Empty; TornFile (no directory at its end, or a damaged one); TooLarge (more
-    /// than `limits`); BadEncoding (a member whose name leads outside, stands twice, or that is locked with a password
-    /// or packed in a way that is not understood).
+    /// Errors: NoSuchFile, IsFolder, CannotRead, Empty; TornFile (no directory at its end, or a damaged one); TooLarge
+    /// (more than `limits`); BadEncoding (a member whose name leads outside, stands twice, or that is locked with a
+    /// password or packed in a way that is not understood).
     [[nodiscard]] static core::Result<ZipFile> open(const std::string& path, const ZipLimits& limits = {});
 
     /// The same of bytes in memory, which must live longer than the ZipFile.

@@ -16,6 +16,7 @@ set_property(TARGET PkgConfig::imgui APPEND PROPERTY
   INTERFACE_LINK_LIBRARIES ${freetype_LINK_LIBRARIES} ${sdl2_LINK_LIBRARIES} ${gl_LINK_LIBRARIES})
 pkg_check_modules(gstreamer REQUIRED IMPORTED_TARGET gstreamer-1.0 gstreamer-app-1.0 gstreamer-video-1.0)
 pkg_check_modules(utf8proc REQUIRED IMPORTED_TARGET libutf8proc)
+pkg_check_modules(expat REQUIRED IMPORTED_TARGET expat)
 pkg_check_modules(zip REQUIRED IMPORTED_TARGET libzip)
 pkg_check_modules(zstd REQUIRED IMPORTED_TARGET libzstd)
 pkg_check_modules(sodium REQUIRED IMPORTED_TARGET libsodium)

@@ -41,6 +41,18 @@ int tell_refused(const catalog::LoadReport& report, const LoadArguments& asked, 
     return 2;
 }
 
+/// Which sheet of a workbook was read, and which other may have been meant.
+void tell_tabs(const catalog::LoadReport& report, std::ostream& out)
+{
+    for (const auto& tab : report.tabs) {
+        out << tab.source << ": the sheet \"" << tab.name << "\" was read";
+        for (const auto& other : tab.others)
+            out << (&other == &tab.others.front() ? "; not read, although it has a column gtin: \"" : ", \"") << other
+                << '"';
+        out << ".\n";
+    }
+}
+
 int tell_loaded(const catalog::LoadReport& report, const LoadArguments& asked, std::ostream& out)
 {
     out << counted(report.taken, "product") << " loaded into " << asked.into;
@@ -63,6 +75,7 @@ int load(const LoadArguments& asked, std::ostream& out, std::ostream& err)
         err << "pairstand load: nothing was loaded. " << ui::sentence(report.error(), english) << '\n';
         return 2;
     }
+    tell_tabs(*report, out);
     tell(report->faults, english, err);
     return report->taken == 0 ? tell_refused(*report, asked, err) : tell_loaded(*report, asked, out);
 }

@@ -204,7 +204,7 @@ TEST_CASE("sheet: what is no sheet has one fault, which says what it is")
         {"nothing", "", Kind::Empty},
         {"only empty lines", "\n\n ,\n", Kind::Empty},
         {"only a header", "gtin,name,entered_on,serving_size,calories\n", Kind::Empty},
-        {"a workbook", "PK\x03\x04 and so on", Kind::BadEncoding},
+        {"a torn workbook", "PK\x03\x04 and so on", Kind::TornFile},
         {"an old workbook", "\xD0\xCF\x11\xE0\xA1\xB1", Kind::BadEncoding},
         {"UTF-16 without its mark", "g\0t\0i\0n\0"s, Kind::BadEncoding},
         {"a header with an open quote", "gtin,\"name\n1,2\n", Kind::BadRow},

@@ -3,6 +3,7 @@
 #include "kiosk/command/load.h"
 #include "tests/catalog/products.h"
 #include "tests/support/temp_folder.h"
+#include "tests/support/workbook_maker.h"
 
 #include <doctest/doctest.h>
 
@@ -37,6 +38,25 @@ TEST_CASE("load command: a good sheet is loaded and counted")
     CHECK(first.err.empty());
     const auto again = load({folder.write("b.csv", test::good_sheet(1))}, shop);
     CHECK(again.out == "1 product loaded into " + shop + ", 1 in place of an older entry.\n");
+}
+
+TEST_CASE("load command: of a workbook it is said which sheet was read, and which other may have been meant")
+{
+    const test::TempFolder folder;
+    const auto shop = folder.file("shop");
+    const test::TextRows rows{{"gtin", "name", "entered_on", "serving_size", "calories"},
+                              {"9521234543213", "Oat rounds", "2026-11-25", "39 g", "140"}};
+    const std::string read = ": the sheet \"Labels\" was read";
+    for (const bool xlsx : {true, false}) {
+        const auto tab = xlsx ? test::xlsx_rows(rows) : test::ods_rows(rows);
+        const std::vector<test::Tab> tabs{{"Notes", ""}, {"Labels", tab}, {"Old", tab}, {"Older", tab}};
+        const auto one = folder.write("one", xlsx ? test::xlsx_of({tabs[1]}) : test::ods_of({tabs[1]}));
+        CHECK(load({one}, shop).out.starts_with(one + read + ".\n1 product loaded into "));
+        const auto many = folder.write("many", xlsx ? test::xlsx_of(tabs) : test::ods_of(tabs));
+        CHECK(load({many}, shop).out.starts_with(
+            many + read + "; not read, although it has a column gtin: \"Old\", \"Older\".\n1 product loaded into "));
+        CHECK(catalog::Store::open(shop, catalog::Store::Mode::ReadOnly)->count() == 1);
+    }
 }
 
 TEST_CASE("load command: every fault is one line with its place, and nothing is loaded")
