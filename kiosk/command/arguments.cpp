@@ -162,7 +162,8 @@ void add_station(CLI::App& app, StationArguments& station, Size& size, const std
 
 void add_load(CLI::App& app, LoadArguments& load)
 {
-    app.add_option("SOURCE", load.sources, "sheets, one product a row, saved as CSV, .xlsx or .ods (docs/sheet.md)")->required();
+    app.add_option("SOURCE", load.sources, "sheets, one product a row, saved as CSV, .xlsx or .ods (docs/sheet.md)")
+        ->required();
     app.add_option("--into", load.into, "the catalog to load into; made when it is not there")->required();
     app.add_flag("--keep-good-rows", load.keep_good_rows, "take the rows without a fault although others have one");
     app.footer("With any fault nothing is loaded, unless the good rows are asked for.\n" + std::string(foot));

@@ -53,8 +53,10 @@ TEST_CASE("load command: of a workbook it is said which sheet was read, and whic
         const auto one = folder.write("one", xlsx ? test::xlsx_of({tabs[1]}) : test::ods_of({tabs[1]}));
         CHECK(load({one}, shop).out.starts_with(one + read + ".\n1 product loaded into "));
         const auto many = folder.write("many", xlsx ? test::xlsx_of(tabs) : test::ods_of(tabs));
-        CHECK(load({many}, shop).out.starts_with(
-            many + read + "; not read, although it has a column gtin: \"Old\", \"Older\".\n1 product loaded into "));
+        CHECK(load({many}, shop)
+                  .out.starts_with(
+                      many + read +
+                      "; not read, although it has a column gtin: \"Old\", \"Older\".\n1 product loaded into "));
         CHECK(catalog::Store::open(shop, catalog::Store::Mode::ReadOnly)->count() == 1);
     }
 }
