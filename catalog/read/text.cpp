@@ -162,9 +162,24 @@ std::string composed(const std::string& text)
     return joined ? reinterpret_cast<const char*>(joined.get()) : text;
 }
 
+/// Whether a text needs no work: letters of ASCII, single blanks between them. So are nearly all texts of a release.
+bool is_tidy_ascii(std::string_view text)
+{
+    unsigned char before = ' ';
+    for (const char c : text) {
+        const auto letter = static_cast<unsigned char>(c);
+        if (letter < 0x20 || letter > 0x7E || (letter == ' ' && before == ' '))
+            return false;
+        before = letter;
+    }
+    return text.empty() || before != ' ';
+}
+
 /// The work of tidy and shown; `refused` tells whether a sign was replaced.
 std::string tidy_text(std::string_view cell, bool& refused)
 {
+    if (is_tidy_ascii(cell))
+        return std::string(cell);
     std::string text;
     bool ascii = true;
     bool blank_due = false;

@@ -298,6 +298,11 @@ std::string find_sql(int version)
     return "SELECT " + column_names(version) + " FROM product WHERE gtin = ?";
 }
 
+std::string next_sql(int version)
+{
+    return "SELECT " + column_names(version) + " FROM product WHERE gtin > ? ORDER BY gtin LIMIT 1";
+}
+
 std::string all_sql(int version, std::string_view table)
 {
     return "SELECT " + column_names(version) + " FROM " + std::string(table) + " ORDER BY gtin";

@@ -29,6 +29,9 @@ struct RowTexts {
 /// `version` (schema.h) does not have is NULL.
 [[nodiscard]] std::string find_sql(int version);
 
+/// The same for the product with the next higher number.
+[[nodiscard]] std::string next_sql(int version);
+
 /// The same for all products, by number.
 [[nodiscard]] std::string all_sql(int version, std::string_view table = "product");
 

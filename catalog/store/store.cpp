@@ -113,6 +113,7 @@ struct Store::Inside {
         const int version = version_of(database);
         texts.emplace(RowTexts{SharedTexts(database, version), {}});
         find.emplace(database, find_sql(version));
+        next.emplace(database, next_sql(version));
         holds.emplace(database, "SELECT 1 FROM product WHERE gtin = ?");
         count.emplace(database, "SELECT count(*) FROM product");
         page.emplace(database, "SELECT gtin, name, brand, aisle FROM product " +
@@ -139,6 +140,7 @@ struct Store::Inside {
     std::optional<FolderLock> lock;
     mutable std::optional<RowTexts> texts;
     std::optional<SQLite::Statement> find;
+    std::optional<SQLite::Statement> next;
     std::optional<SQLite::Statement> holds;
     std::optional<SQLite::Statement> count;
     std::optional<SQLite::Statement> page;
@@ -207,6 +209,16 @@ bool Store::holds(const core::Gtin& gtin) const
     return inside_->asked(inside_->holds, [&](SQLite::Statement& holds) {
         holds.bind(1, key_of(gtin));
         return holds.executeStep();
+    });
+}
+
+std::optional<core::Product> Store::next_after(const core::Gtin* gtin) const
+{
+    return inside_->asked(inside_->next, [&](SQLite::Statement& next) -> std::optional<core::Product> {
+        next.bind(1, gtin ? key_of(*gtin) : -1);
+        if (!next.executeStep())
+            return std::nullopt;
+        return product_in(next, *inside_->texts);
     });
 }
 

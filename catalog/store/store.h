@@ -52,6 +52,9 @@ public:
     /// Whether the catalog has this number.
     [[nodiscard]] bool holds(const core::Gtin& gtin) const;
 
+    /// The product with the next higher number, by which all can be walked through; nullptr: the first one.
+    [[nodiscard]] std::optional<core::Product> next_after(const core::Gtin* gtin) const;
+
     /// How many products there are.
     [[nodiscard]] std::size_t count() const;
 

@@ -160,13 +160,28 @@ void add_station(CLI::App& app, StationArguments& station, Size& size, const std
     app.add_option("--trace", station.trace, "write a line for each answered scan and each drawn frame into this file");
 }
 
-void add_load(CLI::App& app, LoadArguments& load)
+void add_load(CLI::App& app, LoadArguments& load, const std::string& languages)
 {
-    app.add_option("SOURCE", load.sources, "sheets, one product a row, saved as CSV, .xlsx or .ods (docs/sheet.md)")
+    app.add_option("SOURCE", load.sources,
+                   "sheets, one product a row, saved as CSV, .xlsx or .ods (docs/sheet.md); or the folder of a "
+                   "FoodData Central release (docs/release.md)")
         ->required();
     app.add_option("--into", load.into, "the catalog to load into; made when it is not there")->required();
     app.add_flag("--keep-good-rows", load.keep_good_rows, "take the rows without a fault although others have one");
-    app.footer("With any fault nothing is loaded, unless the good rows are asked for.\n" + std::string(foot));
+    app.add_option("--category", load.categories, "of a release: only this category, as it names it; may be repeated")
+        ->type_name("NAME");
+    app.add_option("--word", load.words, "of a release: only products with this word in their name; may be repeated")
+        ->type_name("WORD");
+    app.add_option("--market", load.market, "of a release: only products sold there, such as \"United States\"")
+        ->type_name("COUNTRY");
+    app.add_option("--numbers", load.numbers,
+                   "of a release: a file with the product numbers that are wanted, one a line")
+        ->type_name("FILE");
+    add_language(app, load.language, "language of what is said", languages);
+    app.footer(
+        "With any fault in a sheet nothing is loaded, unless the good rows are asked for. Of a release every sound "
+        "record is taken, and the report counts the others.\n" +
+        std::string(foot));
 }
 
 void add_compare(CLI::App& app, CompareArguments& compare, Prices& prices, const std::string& languages)
@@ -294,7 +309,7 @@ Command read_arguments(std::vector<std::string> arguments, const std::string& la
     auto* const keys_command = app.add_subcommand("keys", "the leader's key, with which bundles are sealed");
     auto* const seal_command = app.add_subcommand("seal", "put a catalog into one sealed file, for other stations");
     auto* const install_command = app.add_subcommand("install", "put a sealed bundle on this station, or go back");
-    add_load(*load_command, load);
+    add_load(*load_command, load, languages);
     add_compare(*compare_command, compare, compared, languages);
     add_decode(*decode_command, decode);
     add_render(*render_command, render, picture, drawn, languages);

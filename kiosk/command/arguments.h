@@ -19,6 +19,11 @@ struct LoadArguments {
     std::vector<std::string> sources;
     std::string into; ///< empty: the catalog in the user's data folder
     bool keep_good_rows = false;
+    std::vector<std::string> categories = {}; ///< of a release: only these, as it names them
+    std::vector<std::string> words = {};      ///< of a release: only products with all of these in their name
+    std::string market = {};                  ///< of a release: only those sold there
+    std::string numbers = {};                 ///< of a release: a file with the numbers that are wanted, one a line
+    std::string language = "en";
     bool operator==(const LoadArguments&) const = default;
 };
 

@@ -1,7 +1,9 @@
 #include "kiosk/command/load.h"
 
 #include "catalog/load/load.h"
+#include "catalog/read/release_files.h"
 #include "kiosk/command/arguments.h"
+#include "kiosk/command/load_release.h"
 #include "kiosk/files/data_folder.h"
 #include "kiosk/files/languages.h"
 #include "ui/words/error_words.h"
@@ -69,14 +71,22 @@ int tell_loaded(const catalog::LoadReport& report, const LoadArguments& asked, s
 int load(const LoadArguments& asked, std::ostream& out, std::ostream& err)
 {
     const auto languages = read_languages(data_folder());
-    const auto& english = language_named("en", languages);
+    const auto& language = language_named(asked.language, languages);
+    for (const auto& source : asked.sources)
+        if (catalog::is_release(source)) {
+            if (asked.sources.size() == 1)
+                return load_release(source, asked, language, out, err);
+            err << "pairstand load: " << source
+                << " is a release: load it by itself, and your sheets before or after.\n";
+            return 2;
+        }
     const auto report = catalog::load(asked.sources, asked.into, {asked.keep_good_rows});
     if (!report) {
-        err << "pairstand load: nothing was loaded. " << ui::sentence(report.error(), english) << '\n';
+        err << "pairstand load: nothing was loaded. " << ui::sentence(report.error(), language) << '\n';
         return 2;
     }
     tell_tabs(*report, out);
-    tell(report->faults, english, err);
+    tell(report->faults, language, err);
     return report->taken == 0 ? tell_refused(*report, asked, err) : tell_loaded(*report, asked, out);
 }
 

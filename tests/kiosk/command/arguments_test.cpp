@@ -53,7 +53,7 @@ TEST_CASE("arguments: of the station")
 TEST_CASE("arguments: each command takes its own")
 {
     CHECK(as<kiosk::LoadArguments>({"load", "a.csv", "b.csv", "--into", "c.db", "--keep-good-rows"}) ==
-          kiosk::LoadArguments{{"a.csv", "b.csv"}, "c.db", true});
+          kiosk::LoadArguments{.sources = {"a.csv", "b.csv"}, .into = "c.db", .keep_good_rows = true});
     CHECK(as<kiosk::DecodeArguments>({"decode", "a.png", "b.png"}) == kiosk::DecodeArguments{{"a.png", "b.png"}});
 
     const auto compare = as<kiosk::CompareArguments>({"compare", "1", "2", "--per", "package", "--json"});

@@ -22,7 +22,7 @@ Run load(const std::vector<std::string>& sources, const std::string& into, bool 
 {
     std::ostringstream out;
     std::ostringstream err;
-    const int status = kiosk::load({sources, into, keep_good_rows}, out, err);
+    const int status = kiosk::load({.sources = sources, .into = into, .keep_good_rows = keep_good_rows}, out, err);
     return {status, out.str(), err.str()};
 }
 

@@ -1,0 +1,103 @@
+#include "catalog/load/merging_writer.h"
+
+#include "catalog/load/merge.h"
+
+namespace catalog {
+namespace {
+
+constexpr std::size_t batch_size = 256;
+constexpr std::size_t batches_waiting = 8;
+
+std::string sample_of(const core::Product& own, const std::vector<LabelDifference>& found)
+{
+    std::string text = own.gtin.digits() + " " + own.name.substr(0, 60) + ":";
+    for (std::size_t i = 0; i < found.size() && i < 3; ++i)
+        text += (i > 0 ? ", " : " ") + found[i].what + " " + found[i].first + " here, " + found[i].second +
+                " in the release";
+    return text;
+}
+
+} // namespace
+
+MergingWriter::MergingWriter(const std::filesystem::path& aside, std::optional<Store> old, ReleaseReport& report)
+    : line_(batches_waiting), writer_(aside), old_(std::move(old)), report_(&report), thread_([this] { write(); })
+{
+}
+
+MergingWriter::~MergingWriter()
+{
+    stop();
+}
+
+void MergingWriter::stop()
+{
+    line_.giver_leaves();
+    if (thread_.joinable())
+        thread_.join();
+}
+
+void MergingWriter::add(core::Product product)
+{
+    batch_.push_back(std::move(product));
+    if (batch_.size() < batch_size)
+        return;
+    line_.give(std::move(batch_));
+    batch_ = {};
+    batch_.reserve(batch_size);
+}
+
+void MergingWriter::finish()
+{
+    if (!batch_.empty())
+        line_.give(std::move(batch_));
+    stop();
+    if (broken_)
+        std::rethrow_exception(broken_);
+    take_old_below(nullptr);
+    writer_.finish();
+}
+
+void MergingWriter::write()
+{
+    try {
+        if (old_)
+            next_old_ = old_->next_after(nullptr);
+        while (const auto batch = line_.take())
+            merge(*batch);
+    } catch (...) {
+        broken_ = std::current_exception();
+        line_.taker_leaves();
+    }
+}
+
+/// Products of the old catalog that the release does not have; with nullptr all that are left.
+void MergingWriter::take_old_below(const core::Gtin* number)
+{
+    while (next_old_ && (number == nullptr || next_old_->gtin < *number)) {
+        writer_.add(*next_old_);
+        ++report_->kept;
+        next_old_ = old_->next_after(&next_old_->gtin);
+    }
+}
+
+void MergingWriter::merge(const Batch& batch)
+{
+    for (const auto& product : batch) {
+        take_old_below(&product.gtin);
+        const bool known = next_old_ && next_old_->gtin == product.gtin;
+        if (known && stands_over_release(*next_old_)) {
+            if (const auto found = differences(next_old_->label, product.label); !found.empty())
+                report_->note(Finding::OwnEntryKept, [&] { return sample_of(*next_old_, found); });
+            writer_.add(*next_old_);
+            ++report_->kept;
+        } else {
+            writer_.add(product);
+            ++report_->taken;
+            report_->replaced += known ? 1U : 0U;
+        }
+        if (known)
+            next_old_ = old_->next_after(&product.gtin);
+    }
+}
+
+} // namespace catalog

@@ -1,0 +1,224 @@
+#include "catalog/load/release_heads.h"
+
+#include "catalog/read/release_code.h"
+#include "catalog/read/release_table.h"
+#include "catalog/store/row.h"
+
+#include <algorithm>
+#include <cctype>
+
+namespace catalog {
+namespace {
+
+constexpr std::size_t rows_between_words = 16'384;
+constexpr std::size_t most_name_bytes = 160U << 20U; // names of four million foods
+constexpr std::size_t longest_name = 300;
+constexpr char between_texts = '\0';
+
+enum class FoodColumn : std::size_t { FdcId, DataType, Description, PublicationDate };
+enum class BrandedColumn : std::size_t {
+    FdcId,
+    GtinUpc,
+    BrandOwner,
+    BrandName,
+    Ingredients,
+    NotSignificant,
+    ServingSize,
+    ServingUnit,
+    Household,
+    Category,
+    PackageWeight,
+    Preparation,
+    ModifiedDate,
+    Market,
+};
+
+template<class Column>
+std::string_view cell(const ReleaseTable& table, Column column)
+{
+    return table.at(static_cast<std::size_t>(column));
+}
+
+std::string lower(std::string_view text)
+{
+    std::string small(text);
+    for (char& letter : small)
+        letter = static_cast<char>(std::tolower(static_cast<unsigned char>(letter)));
+    return small;
+}
+
+Finding finding_of(ReleaseCode::Kind kind)
+{
+    switch (kind) {
+    case ReleaseCode::Kind::Case:
+        return Finding::Case;
+    case ReleaseCode::Kind::NotAProduct:
+        return Finding::NotAProduct;
+    case ReleaseCode::Kind::WrongDigits:
+        return Finding::WrongDigits;
+    case ReleaseCode::Kind::Unreadable:
+    case ReleaseCode::Kind::Product:
+        break;
+    }
+    return Finding::UnreadableCode;
+}
+
+ReleaseTexts texts_of(const ReleaseTable& table, std::string_view name)
+{
+    using C = BrandedColumn;
+    return {name,
+            cell(table, C::BrandOwner),
+            cell(table, C::BrandName),
+            cell(table, C::Ingredients),
+            cell(table, C::NotSignificant),
+            cell(table, C::ServingSize),
+            cell(table, C::ServingUnit),
+            cell(table, C::Household),
+            cell(table, C::Category),
+            cell(table, C::PackageWeight),
+            cell(table, C::Preparation)};
+}
+
+} // namespace
+
+std::string joined_texts(const ReleaseTexts& texts)
+{
+    std::string joined;
+    for (const auto text : texts) {
+        const auto start = joined.size();
+        joined += text;
+        if (text.find(between_texts) != std::string_view::npos)
+            std::replace(joined.begin() + static_cast<std::ptrdiff_t>(start), joined.end(), between_texts, ' ');
+        joined += between_texts;
+    }
+    return joined;
+}
+
+ReleaseTexts split_texts(std::string_view joined)
+{
+    ReleaseTexts texts;
+    for (auto& text : texts) {
+        const auto end = std::min(joined.find(between_texts), joined.size());
+        text = joined.substr(0, end);
+        joined.remove_prefix(std::min(end + 1, joined.size()));
+    }
+    return texts;
+}
+
+core::Result<bool> RecordHeads::read_foods(ByteStream& bytes, const std::string& source,
+                                           const std::function<bool(std::uint64_t)>& go_on)
+{
+    auto table = ReleaseTable::open(bytes, source, food_columns());
+    if (!table)
+        return tl::make_unexpected(table.error());
+    for (std::size_t rows = 1;; ++rows) {
+        const auto row = table->next();
+        if (!row)
+            return row;
+        if (!*row)
+            break;
+        if (rows % rows_between_words == 0 && !go_on(table->bytes_read()))
+            return false;
+        const auto kind = cell(*table, FoodColumn::DataType);
+        const auto fdc_id = read_whole(cell(*table, FoodColumn::FdcId));
+        if (!fdc_id || (!kind.empty() && kind != "branded_food"))
+            continue;
+        foods_.push_back({*fdc_id, read_day(cell(*table, FoodColumn::PublicationDate)), names_.size()});
+        names_ += cell(*table, FoodColumn::Description).substr(0, longest_name);
+        names_ += '\n';
+        if (names_.size() > most_name_bytes)
+            return core::refuse(core::Error::Kind::TooLarge, "more foods than a load has memory for",
+                                core::Place{source, rows, {}, {}, "at most four million foods"});
+    }
+    const auto by_number = [](const Food& a, const Food& b) { return a.fdc_id < b.fdc_id; };
+    if (!std::is_sorted(foods_.begin(), foods_.end(), by_number))
+        std::stable_sort(foods_.begin(), foods_.end(), by_number);
+    return true;
+}
+
+const RecordHeads::Food* RecordHeads::food_of(std::uint32_t fdc_id) const
+{
+    const auto found = std::lower_bound(foods_.begin(), foods_.end(), fdc_id,
+                                        [](const Food& food, std::uint32_t number) { return food.fdc_id < number; });
+    return found != foods_.end() && found->fdc_id == fdc_id ? &*found : nullptr;
+}
+
+std::string_view RecordHeads::name_of(const Food& food) const
+{
+    const std::string_view from = std::string_view(names_).substr(food.name_at);
+    return from.substr(0, from.find('\n'));
+}
+
+core::Result<bool> RecordHeads::read_branded(ByteStream& bytes, const std::string& source,
+                                             const std::function<bool(std::uint64_t)>& go_on)
+{
+    auto table = ReleaseTable::open(bytes, source, branded_columns());
+    if (!table)
+        return tl::make_unexpected(table.error());
+    for (std::size_t rows = 1;; ++rows) {
+        const auto row = table->next();
+        if (!row)
+            return row;
+        if (!*row)
+            break;
+        if (rows % rows_between_words == 0 && !go_on(table->bytes_read()))
+            return false;
+        const auto fdc_id = read_whole(cell(*table, BrandedColumn::FdcId));
+        if (!fdc_id || !table->complete()) {
+            report_->note(Finding::BrokenRow, [&] { return source + ", row " + std::to_string(rows + 1); });
+            continue;
+        }
+        const auto* food = food_of(*fdc_id);
+        const auto modified_on = read_day(cell(*table, BrandedColumn::ModifiedDate));
+        take(cell(*table, BrandedColumn::GtinUpc), texts_of(*table, food ? name_of(*food) : std::string_view{}),
+             cell(*table, BrandedColumn::Market), *fdc_id, food ? food->published_on : modified_on, modified_on);
+    }
+    foods_ = {};
+    names_ = {};
+    return true;
+}
+
+bool RecordHeads::is_chosen(const core::Gtin& gtin, const ReleaseTexts& texts, std::string_view market) const
+{
+    if (!choice_.numbers.empty() && choice_.numbers.count(gtin) == 0)
+        return false;
+    if (!choice_.market.empty() && lower(market) != lower(choice_.market))
+        return false;
+    const auto category = lower(texts[static_cast<std::size_t>(ReleaseText::Category)]);
+    if (!choice_.categories.empty() &&
+        std::none_of(choice_.categories.begin(), choice_.categories.end(),
+                     [&](const std::string& wanted) { return lower(wanted) == category; }))
+        return false;
+    const auto name = lower(texts[static_cast<std::size_t>(ReleaseText::Name)]);
+    return std::all_of(choice_.words.begin(), choice_.words.end(),
+                       [&](const std::string& word) { return name.find(lower(word)) != std::string::npos; });
+}
+
+void RecordHeads::take(std::string_view written_code, const ReleaseTexts& texts, std::string_view market,
+                       std::uint32_t fdc_id, std::uint32_t published_on, std::uint32_t modified_on)
+{
+    ++report_->records;
+    const auto code = read_release_code(written_code);
+    const auto sample = [&] {
+        return "record " + std::to_string(fdc_id) + ", " + std::string(written_code.substr(0, 20)) + ": " +
+               std::string(texts[static_cast<std::size_t>(ReleaseText::Name)].substr(0, 60));
+    };
+    if (code.kind != ReleaseCode::Kind::Product)
+        return report_->note(finding_of(code.kind), sample);
+    if (!choice_.all() && !is_chosen(*code.gtin, texts, market))
+        return report_->note(Finding::NotChosen, sample);
+    if (code.completed)
+        report_->note(Finding::CodeCompleted, sample);
+    const auto joined = joined_texts(texts);
+    heads_.push_back({static_cast<std::uint64_t>(key_of(*code.gtin)), texts_->append(joined),
+                      static_cast<std::uint32_t>(joined.size()), fdc_id, published_on, modified_on});
+}
+
+std::vector<RecordHead> RecordHeads::sorted()
+{
+    texts_->flush();
+    std::sort(heads_.begin(), heads_.end(), taken_before);
+    return std::move(heads_);
+}
+
+} // namespace catalog

@@ -1,0 +1,73 @@
+// What came of loading a release: counted by kind, with samples.
+#pragma once
+
+#include <array>
+#include <cstddef>
+#include <cstdint>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace catalog {
+
+/// What can be found in a record of a release.
+enum class Finding : std::uint8_t {
+    // not taken
+    OlderRecord,    ///< a newer record of the same product was taken
+    NotChosen,      ///< outside the subset that the leader asked for
+    Case,           ///< a carton of several
+    NotAProduct,    ///< a number that names nothing outside one store
+    WrongDigits,    ///< a check digit that does not fit
+    UnreadableCode, ///< no code at all
+    NoServingSize,
+    NoName,
+    NoNutrients, ///< neither the newest nor an older record has any
+    // taken, with something to know
+    OlderTaken,    ///< the newest record has no nutrients: an older one was taken
+    CodeCompleted, ///< zeros or a check digit were added
+    NoDerivation,
+    WorkedBack,
+    UnitGuessed,
+    UnitUnknown,
+    NutrientTwice,
+    TextCut,
+    OwnEntryKept, ///< the leader's own entry stands, and says something else
+    // rows that belong to nothing
+    LostAmounts, ///< amounts of foods that branded_food.csv does not have
+    BadAmounts,  ///< amounts that are no numbers
+    BrokenRow,   ///< a row with too few cells, or without a record number
+};
+inline constexpr std::size_t finding_count = static_cast<std::size_t>(Finding::BrokenRow) + 1;
+
+/// How often something was found, and where the first times.
+struct Found {
+    static constexpr std::size_t most_samples = 5;
+    std::size_t count = 0;
+    std::vector<std::string> samples;
+};
+
+/// What came of a release.
+class ReleaseReport {
+public:
+    /// Counts a finding; `sample` names the record, and is only made where there is room for it.
+    template<class Sample>
+    void note(Finding finding, Sample sample)
+    {
+        auto& found = found_[static_cast<std::size_t>(finding)];
+        if (++found.count <= Found::most_samples)
+            found.samples.push_back(sample());
+    }
+    [[nodiscard]] const Found& of(Finding finding) const { return found_[static_cast<std::size_t>(finding)]; }
+
+    std::size_t records = 0;  ///< rows of branded_food.csv, or objects of the JSON
+    std::size_t amounts = 0;  ///< rows of food_nutrient.csv
+    std::size_t taken = 0;    ///< products now in the catalog because of this load
+    std::size_t replaced = 0; ///< of these, how many stand in place of an older entry
+    std::size_t kept = 0;     ///< products of the catalog that the release does not have, or may not replace
+    std::uint64_t bytes = 0;  ///< of the files read
+
+private:
+    std::array<Found, finding_count> found_;
+};
+
+} // namespace catalog

@@ -1,0 +1,62 @@
+#include "catalog/read/byte_stream.h"
+
+#include <cerrno>
+#include <fcntl.h>
+#include <system_error>
+#include <unistd.h>
+
+namespace catalog {
+namespace {
+
+using core::Error;
+
+auto refuse(Error::Kind kind, const std::filesystem::path& path, const std::string& detail)
+{
+    return core::refuse(kind, detail, core::Place{path.string(), 0, {}, {}, {}});
+}
+
+class FileBytes : public ByteStream {
+public:
+    FileBytes(std::filesystem::path path, int handle, std::uint64_t size)
+        : path_(std::move(path)), handle_(handle), size_(size)
+    {
+        ::posix_fadvise(handle_, 0, 0, POSIX_FADV_SEQUENTIAL); // a wish; what comes of it does not matter
+    }
+    FileBytes(const FileBytes&) = delete;
+    FileBytes& operator=(const FileBytes&) = delete;
+    ~FileBytes() override { ::close(handle_); }
+
+    core::Result<std::size_t> read(char* bytes, std::size_t size) override
+    {
+        for (;;) {
+            const auto got = ::read(handle_, bytes, size);
+            if (got >= 0)
+                return static_cast<std::size_t>(got);
+            if (errno != EINTR)
+                return refuse(Error::Kind::CannotRead, path_, std::generic_category().message(errno));
+        }
+    }
+    [[nodiscard]] std::uint64_t size() const override { return size_; }
+
+private:
+    std::filesystem::path path_;
+    int handle_;
+    std::uint64_t size_;
+};
+
+} // namespace
+
+core::Result<std::unique_ptr<ByteStream>> open_file(const std::filesystem::path& path)
+{
+    std::error_code error;
+    if (std::filesystem::is_directory(path, error))
+        return refuse(Error::Kind::IsFolder, path, "it is a folder");
+    const int handle = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
+    if (handle < 0)
+        return refuse(errno == ENOENT || errno == ENOTDIR ? Error::Kind::NoSuchFile : Error::Kind::CannotRead, path,
+                      std::generic_category().message(errno));
+    const auto size = std::filesystem::file_size(path, error);
+    return std::make_unique<FileBytes>(path, handle, error ? 0 : size);
+}
+
+} // namespace catalog

@@ -1,0 +1,30 @@
+// What came of loading a release, and how far a load is, in words: for the leader desk and for `pairstand load`.
+#pragma once
+
+#include "catalog/load/load_release.h"
+#include "kiosk/clock.h"
+#include "ui/words/language.h"
+
+#include <string>
+#include <vector>
+
+namespace kiosk {
+
+/// One line of a report; a sample stands under its line.
+struct ReportLine {
+    enum class Kind { Sentence, Heading, Count, Sample };
+    Kind kind;
+    std::string words;
+    bool operator==(const ReportLine&) const = default;
+};
+
+/// The whole report, without what did not happen.
+[[nodiscard]] std::vector<ReportLine> release_words(const catalog::ReleaseLoaded& loaded, const std::string& catalog,
+                                                    const ui::Language& language);
+
+/// "Reading the amounts: 42 %, about 20 seconds left": the time from what the first part took. No time is told in the
+/// first three seconds, which tell nothing.
+[[nodiscard]] std::string progress_words(const catalog::LoadProgress& progress, Milliseconds since_start,
+                                         const ui::Language& language);
+
+} // namespace kiosk
