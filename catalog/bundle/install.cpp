@@ -227,10 +227,12 @@ core::Result<Installing> install_locked(ByteSource& source, const SealedText& se
     if (!came_along)
         return tl::make_unexpected(came_along.error());
     const auto next = with(*has, sealed.key, *manifest, {folder_name, digest});
-    if (const auto done = put_in_place(writing, next, disk); !done)
+    folder.keep(); // from here on the record says whether it counts, also where writing the record broke off
+    const auto done = put_in_place(writing, next, disk);
+    if (const auto counts = read_installed(order.data))
+        clear_leftovers(bundles, *counts);
+    if (!done)
         return tl::make_unexpected(done.error());
-    folder.keep();
-    clear_leftovers(bundles, next);
     return Installing{std::move(*manifest), sealed.key, *came_along};
 }
 

@@ -69,27 +69,6 @@ bool read_bundle(const Json& json, std::optional<InstalledBundle>& into)
     return true;
 }
 
-std::optional<Installed> installed_in(const std::string& text)
-{
-    const Json json = Json::parse(text, nullptr, false);
-    const auto has = [&json](const char* key) { return json.contains(key); };
-    if (!json.is_object() || !has("format") || json["format"] != form || !has("now") || !has("before"))
-        return std::nullopt;
-    Installed installed;
-    if (!read_bundle(json["now"], installed.now) || !read_bundle(json["before"], installed.before))
-        return std::nullopt;
-    if (!has("key") || !json["key"].is_string() || !has("newest") || !json["newest"].is_number_unsigned() ||
-        !has("can_go_back") || !json["can_go_back"].is_boolean())
-        return std::nullopt;
-    const auto key = json["key"].get<std::string>();
-    installed.key = bytes_of_hex(key);
-    installed.newest = json["newest"].get<std::uint64_t>();
-    installed.can_go_back = json["can_go_back"].get<bool>();
-    if (!installed.key && !key.empty()) // empty: forgotten
-        return std::nullopt;
-    return installed;
-}
-
 } // namespace
 
 fs::path bundles_folder(const fs::path& data)
@@ -118,6 +97,27 @@ core::Result<Installed> read_installed(const fs::path& data)
     if (!installed)
         return refuse(Kind::DamagedRecord, path, "it is not as it was written");
     return std::move(*installed);
+}
+
+std::optional<Installed> installed_in(std::string_view text)
+{
+    const Json json = Json::parse(text, nullptr, false);
+    const auto has = [&json](const char* key) { return json.contains(key); };
+    if (!json.is_object() || !has("format") || json["format"] != form || !has("now") || !has("before"))
+        return std::nullopt;
+    Installed installed;
+    if (!read_bundle(json["now"], installed.now) || !read_bundle(json["before"], installed.before))
+        return std::nullopt;
+    if (!has("key") || !json["key"].is_string() || !has("newest") || !json["newest"].is_number_unsigned() ||
+        !has("can_go_back") || !json["can_go_back"].is_boolean())
+        return std::nullopt;
+    const auto key = json["key"].get<std::string>();
+    installed.key = bytes_of_hex(key);
+    installed.newest = json["newest"].get<std::uint64_t>();
+    installed.can_go_back = json["can_go_back"].get<bool>();
+    if (!installed.key && !key.empty()) // empty: forgotten
+        return std::nullopt;
+    return installed;
 }
 
 std::string installed_text(const Installed& installed)

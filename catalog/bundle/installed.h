@@ -11,6 +11,7 @@
 #include <filesystem>
 #include <optional>
 #include <string>
+#include <string_view>
 
 namespace catalog {
 
@@ -39,6 +40,9 @@ struct Installed {
 
 /// Reads it; a station without one has nothing installed. Errors: DamagedRecord, CannotRead.
 [[nodiscard]] core::Result<Installed> read_installed(const std::filesystem::path& data);
+
+/// What the text of that file says; nothing when it is not as installed_text writes it.
+[[nodiscard]] std::optional<Installed> installed_in(std::string_view text);
 
 /// The text of that file.
 [[nodiscard]] std::string installed_text(const Installed& installed);

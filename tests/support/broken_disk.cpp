@@ -35,6 +35,8 @@ void BrokenDisk::sync_folder(const fs::path& folder)
 {
     step();
     catalog::Disk::sync_folder(folder);
+    for (const auto& entry : fs::directory_iterator(folder)) // a name that comes later is not synced
+        synced_names_.insert(entry.path());
     if (renamed_)
         renamed_->kept = true; // the name alone: content that was not synced is still torn
 }
@@ -51,6 +53,28 @@ void BrokenDisk::restart()
     } else {
         fs::remove(renamed_->to);
     }
+}
+
+void BrokenDisk::restart(const fs::path& root, const std::set<fs::path>& before)
+{
+    restart();
+    for (const auto& path : all_under(root)) {
+        if (before.contains(path) || (renamed_ && path == renamed_->to) || !fs::exists(path))
+            continue;
+        if (!synced_names_.contains(path))
+            fs::remove_all(path);
+        else if (fs::is_regular_file(path) && !synced_.contains(path))
+            fs::resize_file(path, fs::file_size(path) / 2);
+    }
+}
+
+std::set<fs::path> all_under(const fs::path& root)
+{
+    std::set<fs::path> all;
+    if (fs::exists(root))
+        for (const auto& entry : fs::recursive_directory_iterator(root))
+            all.insert(entry.path());
+    return all;
 }
 
 } // namespace test

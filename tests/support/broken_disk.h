@@ -31,6 +31,10 @@ public:
     /// Makes the files what they are after the power is back.
     void restart();
 
+    /// The same for what was made anew under a folder: a file that was not synced is torn, and a file or folder whose
+    /// own folder was not synced is gone. What is in `before` was there already, and stays.
+    void restart(const std::filesystem::path& root, const std::set<std::filesystem::path>& before);
+
 private:
     void step();
 
@@ -45,7 +49,11 @@ private:
     std::size_t steps_left_;
     Rename unsynced_rename_;
     std::set<std::filesystem::path> synced_;
+    std::set<std::filesystem::path> synced_names_; ///< whose folder was synced while they were there
     std::optional<Renamed> renamed_;
 };
+
+/// All that lies under a folder, at any depth.
+[[nodiscard]] std::set<std::filesystem::path> all_under(const std::filesystem::path& root);
 
 } // namespace test
