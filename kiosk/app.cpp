@@ -57,6 +57,7 @@ void run(const StationArguments& arguments, Complaints& complaints)
     for (const auto& sentence : settings_trouble(settings, language))
         complain(sentence);
     Session session(catalog.store(), languages, settings.settings);
+    session.shows(catalog.bundle());
     session.set_language(arguments.language);
     session.set_text_percent(arguments.text_percent);
     if (catalog.place().demo)

@@ -156,6 +156,7 @@ void Loop::follow_catalog()
         return;
     if (news == StationCatalog::News::Another) {
         try {
+            parts_.session.shows(parts_.catalog.bundle());
             parts_.session.use(parts_.catalog.store());
         } catch (const std::runtime_error& broken) { // good a moment ago, and broken under us
             if (parts_.complain)

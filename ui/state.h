@@ -92,6 +92,7 @@ struct State {
     bool can_take_back = false;
     Notice notice;
     std::string reader; ///< what the camera says of itself, in words; empty: nothing to say
+    std::string bundle; ///< whose labels these are, in words; empty: the place's own
 };
 
 } // namespace ui

@@ -1,6 +1,7 @@
 #include "kiosk/command/arguments.h"
 
 #include "core/compare/my_amount.h"
+#include "kiosk/command/foot.h"
 
 #include <CLI/CLI.hpp>
 
@@ -39,9 +40,6 @@ constexpr const char* catalog_help = "the catalog; else $PAIRSTAND_CATALOG, else
 
 constexpr const char* settings_help =
     "the leader's settings (docs/settings.md); else $PAIRSTAND_SETTINGS, else station.conf in your folder of settings";
-
-constexpr const char* foot =
-    "Exit status: 0 done; 1 done, and something was found wrong; 2 could not be done (one sentence says why).";
 
 /// "1280x800" into two numbers.
 struct Size {

@@ -1,5 +1,7 @@
 #include "kiosk/command/bundle_arguments.h"
 
+#include "kiosk/command/foot.h"
+
 #include <CLI/CLI.hpp>
 
 namespace kiosk {
@@ -30,6 +32,7 @@ void add_keys(CLI::App& command, KeysArguments& keys, const std::string& languag
     auto* const forget =
         command.add_subcommand("forget", "forget the key that this station accepted, so that another can be accepted");
     forget->add_option("--into", keys.into, data_help);
+    command.footer(foot);
     forget->callback([&keys] { keys.what = KeysArguments::What::Forget; });
 }
 
@@ -47,7 +50,8 @@ void add_seal(CLI::App& command, SealArguments& seal, const std::string& languag
                        "its number: a station takes only larger ones than it had; counted up "
                        "from the last one of this key when left out");
     add_language(command, seal.language, languages);
-    command.footer("Labels for this place only stay out of every bundle. docs/bundle.md describes the file.");
+    command.footer("Labels for this place only stay out of every bundle. docs/bundle.md describes the file.\n" +
+                   std::string(foot));
 }
 
 void add_install(CLI::App& command, InstallArguments& install, const std::string& languages)
@@ -64,7 +68,8 @@ void add_install(CLI::App& command, InstallArguments& install, const std::string
             throw CLI::RequiredError("BUNDLE or --go-back");
     });
     command.footer("All of the bundle is checked before anything changes; what is in place is kept until the next one "
-                   "is. The station takes the new one by itself.");
+                   "is. The station takes the new one by itself.\n" +
+                   std::string(foot));
 }
 
 } // namespace kiosk

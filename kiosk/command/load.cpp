@@ -4,6 +4,7 @@
 #include "catalog/read/release_files.h"
 #include "kiosk/command/arguments.h"
 #include "kiosk/command/load_release.h"
+#include "kiosk/files/catalog_place.h"
 #include "kiosk/files/data_folder.h"
 #include "kiosk/files/languages.h"
 #include "ui/words/error_words.h"
@@ -66,6 +67,15 @@ int tell_loaded(const catalog::LoadReport& report, const LoadArguments& asked, s
     return report.faults.empty() ? 0 : 1;
 }
 
+/// Where a bundle is shown in place of the catalog that was loaded, nobody should wait for its labels.
+int tell_bundle(int status, const LoadArguments& asked, const ui::Language& language, std::ostream& out)
+{
+    const auto bundle = status == 2 ? std::nullopt : bundle_before(asked.into);
+    if (bundle)
+        out << language.fill(ui::TextId::load_behind_bundle, {{"bundle", "“" + bundle->name + "”"}}) << '\n';
+    return status;
+}
+
 } // namespace
 
 int load(const LoadArguments& asked, std::ostream& out, std::ostream& err)
@@ -75,7 +85,7 @@ int load(const LoadArguments& asked, std::ostream& out, std::ostream& err)
     for (const auto& source : asked.sources)
         if (catalog::is_release(source)) {
             if (asked.sources.size() == 1)
-                return load_release(source, asked, language, out, err);
+                return tell_bundle(load_release(source, asked, language, out, err), asked, language, out);
             err << "pairstand load: " << source
                 << " is a release: load it by itself, and your sheets before or after.\n";
             return 2;
@@ -87,7 +97,8 @@ int load(const LoadArguments& asked, std::ostream& out, std::ostream& err)
     }
     tell_tabs(*report, out);
     tell(report->faults, language, err);
-    return report->taken == 0 ? tell_refused(*report, asked, err) : tell_loaded(*report, asked, out);
+    return report->taken == 0 ? tell_refused(*report, asked, err)
+                              : tell_bundle(tell_loaded(*report, asked, out), asked, language, out);
 }
 
 } // namespace kiosk

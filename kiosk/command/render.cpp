@@ -68,6 +68,7 @@ std::optional<std::string> draw_one(Studio& studio, const RenderArguments& argum
                                     const fs::path& file)
 {
     Session session(studio.catalog.store(), studio.languages, studio.settings);
+    session.shows(studio.catalog.bundle());
     session.set_language(arguments.language);
     session.set_text_percent(arguments.text_percent);
     const Route route{screen.id,

@@ -34,12 +34,30 @@ std::optional<std::filesystem::path> own_place(const std::filesystem::path& data
     return std::filesystem::exists(own) ? std::optional(own) : std::nullopt;
 }
 
-catalog::Store open_or_throw(const CatalogPlace& place)
+/// Where the last good catalog lies when `place` is that of the bundle in place; nothing when there is none.
+std::optional<std::filesystem::path> last_good(const CatalogPlace& place, const std::filesystem::path& data)
+{
+    const auto installed = catalog::read_installed(data);
+    if (!installed || !installed->now || !installed->can_go_back ||
+        place.path != catalog::catalog_of(data, *installed->now))
+        return std::nullopt;
+    return installed->before ? catalog::catalog_of(data, *installed->before) : catalog::own_catalog(data);
+}
+
+/// Opens it; where it is the catalog of a bundle that is no good any more, the last good one, which `place` then is.
+catalog::Store open_or_throw(CatalogPlace& place, const Environment& environment)
 {
     auto store = open_catalog(place);
-    if (!store)
-        throw CatalogRefused(place, store.error());
-    return std::move(*store);
+    if (store)
+        return std::move(*store);
+    if (const auto path = last_good(place, own_data(environment))) {
+        const CatalogPlace before{*path, false};
+        if (auto opened = open_catalog(before)) {
+            place = before;
+            return std::move(*opened);
+        }
+    }
+    throw CatalogRefused(place, store.error());
 }
 
 } // namespace
@@ -59,6 +77,27 @@ CatalogPlace catalog_place(const std::string& given, const std::filesystem::path
     if (const auto own = own_place(own_data(environment)))
         return {*own, false};
     return {data / "demo" / "cedar_hollow.csv", true};
+}
+
+std::optional<catalog::Manifest> bundle_at(const CatalogPlace& place, const Environment& environment)
+{
+    const auto data = own_data(environment);
+    const auto installed = catalog::read_installed(data);
+    if (!installed)
+        return std::nullopt;
+    for (const auto& bundle : {installed->now, installed->before})
+        if (bundle && place.path == catalog::catalog_of(data, *bundle))
+            return catalog::manifest_of(data, *bundle);
+    return std::nullopt;
+}
+
+std::optional<catalog::Manifest> bundle_before(const std::filesystem::path& catalog)
+{
+    const auto data = catalog.parent_path();
+    const auto installed = catalog::read_installed(data);
+    if (!installed || !installed->now || catalog != catalog::own_catalog(data))
+        return std::nullopt;
+    return catalog::manifest_of(data, *installed->now);
 }
 
 core::Result<catalog::Store> open_catalog(const CatalogPlace& place)
@@ -90,7 +129,8 @@ CatalogRefused::CatalogRefused(CatalogPlace where, core::Error why)
 
 StationCatalog::StationCatalog(std::string given, std::filesystem::path data, Environment environment)
     : given_(std::move(given)), data_(std::move(data)), environment_(std::move(environment)),
-      place_(catalog_place(given_, data_, environment_)), store_(open_or_throw(place_))
+      place_(catalog_place(given_, data_, environment_)), store_(open_or_throw(place_, environment_)),
+      bundle_(bundle_at(place_, environment_))
 {
 }
 
@@ -135,6 +175,7 @@ StationCatalog::News StationCatalog::look_again()
     }
     store_ = std::move(*store);
     place_ = now;
+    bundle_ = bundle_at(now, environment_);
     return News::Another;
 }
 

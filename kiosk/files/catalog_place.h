@@ -1,6 +1,7 @@
 // Which catalog a command or the station works with, and how it is opened and followed.
 #pragma once
 
+#include "catalog/bundle/manifest.h"
 #include "catalog/store/store.h"
 #include "core/error.h"
 #include "kiosk/files/data_folder.h"
@@ -8,6 +9,7 @@
 
 #include <filesystem>
 #include <functional>
+#include <optional>
 #include <stdexcept>
 #include <string>
 #include <utility>
@@ -30,6 +32,13 @@ struct CatalogPlace {
 [[nodiscard]] CatalogPlace catalog_place(const std::string& given, const std::filesystem::path& data,
                                          const Environment& environment = process_environment);
 
+/// What the bundle says about itself whose catalog lies at `place`; nothing when none does.
+[[nodiscard]] std::optional<catalog::Manifest> bundle_at(const CatalogPlace& place,
+                                                         const Environment& environment = process_environment);
+
+/// The bundle that a station shows although this catalog, its own, is there; nothing when it shows this one.
+[[nodiscard]] std::optional<catalog::Manifest> bundle_before(const std::filesystem::path& catalog);
+
 /// Opens it for reading; the demo sheet is read into memory. Errors: those of catalog::Store::open, and BadValue for a
 /// demo sheet with a fault, with the first fault's place.
 [[nodiscard]] core::Result<catalog::Store> open_catalog(const CatalogPlace& place);
@@ -46,7 +55,8 @@ struct CatalogRefused : std::runtime_error {
 };
 
 /// The catalog of a running station: noticed when another file lies at its place, and opened anew. One that is gone
-/// goes on being served from what is open: real work is never exchanged for the demo.
+/// goes on being served from what is open: real work is never exchanged for the demo. A bundle that cannot be opened at
+/// the start gives way to the one before it, and look_again then tells of it.
 class StationCatalog {
 public:
     /// What looking after the place brought.
@@ -61,6 +71,8 @@ public:
 
     [[nodiscard]] catalog::Store& store() { return store_; }
     [[nodiscard]] const CatalogPlace& place() const { return place_; }
+    /// What the bundle that is open says about itself; nothing for any other catalog.
+    [[nodiscard]] const std::optional<catalog::Manifest>& bundle() const { return bundle_; }
 
     /// Whom to tell of what News::Broken stands for, with what catalog_trouble needs; nobody by default.
     void on_trouble(std::function<void(const CatalogPlace&, const core::Error&)> tell) { tell_ = std::move(tell); }
@@ -77,6 +89,7 @@ private:
     Environment environment_;
     CatalogPlace place_;
     catalog::Store store_;
+    std::optional<catalog::Manifest> bundle_;
     std::function<void(const CatalogPlace&, const core::Error&)> tell_;
     std::filesystem::file_time_type refused_{}; ///< of a file already said to be broken
     bool gone_ = false;                         ///< the file is not there, and that was said

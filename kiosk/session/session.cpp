@@ -364,6 +364,7 @@ void Session::refresh()
         ui::add_rules(held->product, settings_.rules, language(), *state_.label);
     }
     state_.aisles = aisle_words(aisles_, language());
+    refresh_bundle();
     state_.can_take_back = before_.has_value();
     state_.other_language = languages_[(language_ + 1) % languages_.size()].text(TextId::language_name);
     switch (camera_) {

@@ -1,6 +1,7 @@
 // The only writer of ui::State: performs what people ask, takes scans, keeps comparison and words ready.
 #pragma once
 
+#include "catalog/bundle/manifest.h"
 #include "catalog/store/store.h"
 #include "kiosk/desk/settings.h"
 #include "kiosk/input/scan.h"
@@ -41,6 +42,9 @@ public:
     /// Goes on with another catalog (a new one was loaded). What is on the sides is shown as that catalog has it, and
     /// stays as it was where it has none. Throws std::runtime_error when the catalog is broken.
     void use(catalog::Store& store);
+
+    /// Says on Welcome from now on whose labels these are; nothing: the place's own.
+    void shows(std::optional<catalog::Manifest> bundle);
 
     /// Says once, visibly, that these are invented products.
     void say_demo();
@@ -95,11 +99,13 @@ private:
     void not_found(const std::string& code, std::string words);
     void offer(const std::vector<core::Product>& products);
     void refresh();
+    void refresh_bundle();
     void refresh_prices();
     void refresh_pair(const core::Product& left, const core::Product& right);
     void refresh_why();
 
     catalog::Store* store_;
+    std::optional<catalog::Manifest> bundle_;
     std::span<const ui::Language> languages_;
     Settings settings_;
     std::size_t language_ = 0;

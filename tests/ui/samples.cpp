@@ -57,6 +57,12 @@ void add_welcomes(std::vector<NamedState>& states, const ui::Language& language)
     empty.reader = language.text(TextId::camera_stalled);
     empty.notice.words = language.text(TextId::notice_started_over);
     states.push_back({"welcome after starting over", empty});
+    auto bundle = state_of(ScreenId::Welcome, language);
+    bundle.bundle = language.fill(
+        TextId::welcome_bundle, {{"name", "Labels of the markets and pantries of Cedar Hollow, winter, second edition"},
+                                 {"made", "2026-11-25"},
+                                 {"maker", "The nutrition educators of Cedar Hollow and of Saltwhistle"}});
+    states.push_back({"welcome with a bundle", bundle});
     auto held = label_state(demo_product("9520777012026"), language);
     held.screen = ScreenId::Welcome;
     states.push_back({"welcome with one package", held});

@@ -18,6 +18,7 @@ namespace ui {
     X(side_right) \
     /* Welcome */ \
     X(welcome_title) X(welcome_lead) X(welcome_first) X(welcome_second) X(welcome_waiting) X(welcome_caution) \
+    X(welcome_bundle) \
     /* Notices: the visible answer to a scan or a touch */ \
     X(notice_found) X(notice_already) X(notice_unknown) X(notice_unreadable) X(notice_store_code) \
     X(notice_coupon) X(notice_case) X(notice_book) X(notice_not_assigned) X(notice_kept) X(notice_let_go) \
@@ -148,7 +149,7 @@ namespace ui {
     X(error_unknown_key) X(error_other_key) X(error_foreign_key) X(error_older_bundle) X(error_nothing_before) \
     X(error_damaged_record) X(error_no_key) X(error_already_there) X(error_no_room) X(bundle_named) X(keys_made) \
     X(keys_fingerprint) X(keys_none) X(keys_forgotten) X(seal_done) X(seal_stayed) X(install_done) \
-    X(install_came_along) X(install_again) X(install_own_again) \
+    X(install_came_along) X(install_again) X(install_own_again) X(load_behind_bundle) \
     X(release_taken) X(release_read) X(release_replaced) X(release_kept) X(release_cancelled) X(release_none_taken) \
     X(release_not_taken) X(release_to_know) X(release_loose_rows) X(release_such_as) X(release_older_record) \
     X(release_not_chosen) X(release_case) X(release_not_a_product) X(release_wrong_digits) \

@@ -64,6 +64,22 @@ TEST_CASE("arguments: each command takes its own")
     CHECK(as<kiosk::CompareArguments>({"compare", "1", "2"}).basis == std::nullopt);
     CHECK(as<kiosk::CompareArguments>({"compare", "1", "2", "--per", "same"}).basis == core::Basis::SameAmount);
 
+    CHECK(as<kiosk::KeysArguments>({"keys", "make", "--into", "k"}) ==
+          kiosk::KeysArguments{kiosk::KeysArguments::What::Make, "k", "", "en"});
+    CHECK(as<kiosk::KeysArguments>({"keys", "show", "--key", "k", "--lang", "es"}) ==
+          kiosk::KeysArguments{kiosk::KeysArguments::What::Show, "", "k", "es"});
+    CHECK(as<kiosk::KeysArguments>({"keys", "forget", "--into", "d"}) ==
+          kiosk::KeysArguments{kiosk::KeysArguments::What::Forget, "d", "", "en"});
+    CHECK(as<kiosk::SealArguments>({"seal", "--catalog", "c.db", "--key", "k", "--name", "Winter", "--maker", "Cedar",
+                                    "--out", "b", "--tour", "t.csv", "--texts", "t", "--counter", "7"}) ==
+          kiosk::SealArguments{"c.db", "k", "Winter", "Cedar", "b", "t.csv", "t", 7, "en"});
+    CHECK(
+        as<kiosk::SealArguments>({"seal", "--catalog", "c", "--key", "k", "--name", "n", "--maker", "m", "--out", "b"})
+            .counter == std::nullopt);
+    CHECK(as<kiosk::InstallArguments>({"install", "b", "--into", "d", "--accept", "1234 5678"}) ==
+          kiosk::InstallArguments{"b", "d", "1234 5678", false, "en"});
+    CHECK(as<kiosk::InstallArguments>({"install", "--go-back"}).go_back);
+
     const auto render = as<kiosk::RenderArguments>(
         {"render", "pair", "--out",  "p.png",     "--left", "1",  "--right",     "2",   "--basis", "package",
          "--page", "2",    "--size", "1920x1080", "--lang", "es", "--text-size", "200", "--theme", "plain"});
@@ -132,6 +148,13 @@ TEST_CASE("arguments: what makes no sense is refused in one sentence that says w
          "--size stands before 'compare', which does not have"},
         {"a flag of the station", {"--fullscreen", "decode", "a.png"}, "--fullscreen stands before 'decode'"},
         {"the same before and behind", {"--lang", "es", "compare", "1", "2", "--lang", "en"}, "give it once"},
+        {"keys for nothing", {"keys"}, "subcommand"},
+        {"keys to nowhere", {"keys", "make"}, "--into"},
+        {"seal without a key", {"seal", "--catalog", "c", "--name", "n", "--maker", "m", "--out", "b"}, "--key"},
+        {"seal without a name", {"seal", "--catalog", "c", "--key", "k", "--maker", "m", "--out", "b"}, "--name"},
+        {"install of nothing", {"install"}, "BUNDLE or --go-back"},
+        {"install and go back", {"install", "b", "--go-back"}, "excludes"},
+        {"going back with a key", {"install", "--go-back", "--accept", "1"}, "excludes"},
         {"two commands", {"decode", "a.png", "--json"}, "--json"},
     };
     for (const auto& c : cases) {
@@ -148,7 +171,7 @@ TEST_CASE("arguments: --help of the program and of each command, and --version")
 {
     const auto text = [](const std::vector<std::string>& arguments) { return as<kiosk::Printed>(arguments).text; };
     const auto all = text({"--help"});
-    for (const std::string command : {"load", "compare", "decode", "render"}) {
+    for (const std::string command : {"load", "compare", "decode", "render", "keys", "seal", "install"}) {
         CAPTURE(command);
         CHECK(all.find(command) != std::string::npos);
         CHECK(text({command, "--help"}).find("Exit status") != std::string::npos);

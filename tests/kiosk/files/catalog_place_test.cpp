@@ -1,6 +1,7 @@
 #include "catalog/load/load.h"
 #include "kiosk/files/catalog_place.h"
 #include "kiosk/files/languages.h"
+#include "tests/catalog/bundle/leader.h"
 #include "tests/support/temp_folder.h"
 
 #include <doctest/doctest.h>
@@ -162,6 +163,81 @@ TEST_CASE("station catalog: goes on with its own products when their file is gon
         CHECK(station.look_again() == StationCatalog::News::Another);
         CHECK(station.store().count() >= 80);
     }
+}
+
+TEST_CASE("catalog place: a bundle in place stands before the place's own catalog")
+{
+    test::Leader leader;
+    const test::TempFolder home;
+    const auto user = environment({{"XDG_DATA_HOME", home.file("")}});
+    const auto data = kiosk::own_data(user);
+    CHECK(data == std::filesystem::path(home.file("pairstand")));
+    load_demo(catalog::own_catalog(data));
+    CHECK_FALSE(kiosk::bundle_before(catalog::own_catalog(data)));
+    REQUIRE(catalog::install({leader.seal("first", 3), data, leader.fingerprint()}));
+    const auto place = catalog_place("", config, user);
+    CHECK(place.path == data / "bundles" / "b1" / "catalog.db");
+    CHECK(kiosk::bundle_at(place, user)->name == "Winter first");
+    CHECK(kiosk::bundle_before(catalog::own_catalog(data))->name == "Winter first");
+    CHECK_FALSE(kiosk::bundle_before(home.file("other.db")));
+    CHECK(catalog_place("/from/option", config, user).path == "/from/option");
+    CHECK_FALSE(kiosk::bundle_at({"/from/option", false}, user));
+    REQUIRE(catalog::go_back(data));
+    CHECK(catalog_place("", config, user).path == catalog::own_catalog(data));
+}
+
+TEST_CASE("station catalog: follows bundles while it runs, and keeps the last good one when one breaks")
+{
+    test::Leader leader;
+    const test::TempFolder home;
+    const auto user = environment({{"XDG_DATA_HOME", home.file("")}});
+    const auto data = kiosk::own_data(user);
+    StationCatalog station("", config, user);
+    REQUIRE(station.place().demo);
+    CHECK_FALSE(station.bundle());
+    REQUIRE(catalog::install({leader.seal("first", 3), data, leader.fingerprint()}));
+    CHECK(station.look_again() == StationCatalog::News::Another);
+    CHECK(station.store().count() == 3);
+    CHECK(station.bundle()->name == "Winter first");
+    REQUIRE(catalog::install({leader.seal("second", 4), data, {}}));
+    CHECK(station.look_again() == StationCatalog::News::Another);
+    CHECK(station.store().count() == 4);
+    REQUIRE(catalog::go_back(data));
+    CHECK(station.look_again() == StationCatalog::News::Another);
+    CHECK(station.bundle()->name == "Winter first");
+    REQUIRE(catalog::go_back(data));
+    CHECK(station.look_again() == StationCatalog::News::Another);
+
+    // Its disk breaks: what runs goes on, and what is opened anew takes the last good one and says so.
+    const auto in_place = catalog_place("", config, user).path;
+    const auto torn = home.write("torn", test::bytes_of(in_place).substr(0, 5000));
+    std::filesystem::rename(torn, in_place);
+    StationCatalog again("", config, user);
+    CHECK(again.store().count() == 3);
+    CHECK(again.bundle()->name == "Winter first");
+    std::vector<core::Error::Kind> told;
+    again.on_trouble([&](const kiosk::CatalogPlace&, const core::Error& error) { told.push_back(error.kind); });
+    CHECK(again.look_again() == StationCatalog::News::Broken);
+    CHECK(told == std::vector{core::Error::Kind::TornCatalog});
+
+    std::filesystem::resize_file(catalog::installed_file(data), 20); // and the record, too
+    CHECK(station.look_again() == StationCatalog::News::Broken);
+    CHECK(station.store().count() > 0);
+    CHECK_THROWS_AS(StationCatalog("", config, user), kiosk::CatalogRefused); // real products never turn into the demo
+}
+
+TEST_CASE("station catalog: a first bundle that breaks gives way to the place's own catalog")
+{
+    test::Leader leader;
+    const test::TempFolder home;
+    const auto user = environment({{"XDG_DATA_HOME", home.file("")}});
+    const auto data = kiosk::own_data(user);
+    load_demo(catalog::own_catalog(data));
+    REQUIRE(catalog::install({leader.seal("first", 3), data, leader.fingerprint()}));
+    std::filesystem::remove(catalog_place("", config, user).path);
+    const StationCatalog station("", config, user);
+    CHECK(station.place().path == catalog::own_catalog(data));
+    CHECK_FALSE(station.bundle());
 }
 
 TEST_CASE("station catalog: a demo station that got its own products does not go back to the demo")

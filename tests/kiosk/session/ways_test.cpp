@@ -138,6 +138,18 @@ TEST_CASE("ways: another catalog is used from now on, also for what is on the si
     CHECK(station.notice() == "Oat rounds is already on the left.");
 }
 
+TEST_CASE("ways: the station says whose labels it shows, in the language of the moment")
+{
+    test::Station station;
+    CHECK(station.state().bundle.empty());
+    station.session.shows(catalog::Manifest{"Cedar Hollow, winter", "Cedar Hollow Market", "2026-11-25", 7, 110, {}});
+    CHECK(station.state().bundle == "Labels: “Cedar Hollow, winter”, made 2026-11-25 by Cedar Hollow Market.");
+    station.ask(ui::NextLanguage{});
+    CHECK(station.state().bundle == "Etiquetas: “Cedar Hollow, winter”, hechas 2026-11-25 por Cedar Hollow Market.");
+    station.session.shows(std::nullopt);
+    CHECK(station.state().bundle.empty());
+}
+
 TEST_CASE("ways: a pair on the screen shows the figures of the catalog that was put in place")
 {
     Station station;

@@ -64,6 +64,17 @@ TEST_CASE("welcome: a package that is held stands in its place, and the camera t
     CHECK(screen.tap(state, TextId::button_start_over) == ui::Actions{ui::StartOver{}});
 }
 
+TEST_CASE("welcome: tells whose labels these are, above the caution")
+{
+    test::Headless screen;
+    auto state = test::state_of(ScreenId::Welcome, test::language("en"));
+    state.bundle = "Labels: “Winter”, made 2026-11-25 by Cedar Hollow.";
+    screen.frame(state);
+    const auto words = screen.words();
+    CHECK(words.find("Choose by name\nLabels: “Winter”, made 2026-11-25 by Cedar Hollow.\nFigures are") !=
+          std::string::npos);
+}
+
 TEST_CASE("welcome: with both sides full it leads back to them, and each place to its label")
 {
     for (const int percent : {100, 150, 200}) { // on the first page in letters of every size
