@@ -1,5 +1,11 @@
 #include "catalog/read/release_files.h"
 
+#include "catalog/read/zip.h"
+
+#include <array>
+#include <fstream>
+#include <optional>
+
 namespace catalog {
 namespace {
 
@@ -28,31 +34,89 @@ ReleaseFile file_in(const fs::path& folder, const char* name, std::string& missi
     const auto size = fs::file_size(path, error);
     if (error)
         missing.append(missing.empty() ? "" : ", ").append(name);
-    return {path.string(), path, error ? 0 : size};
+    return {path.string(), error ? 0 : size, [path] { return open_file(path); }};
+}
+
+/// A member of a zip file as a stream.
+class ZipStream : public ByteStream {
+public:
+    ZipStream(std::shared_ptr<ZipFile> zip, ZipReader reader) : zip_(std::move(zip)), reader_(std::move(reader)) {}
+    core::Result<std::size_t> read(char* bytes, std::size_t size) override { return reader_.read(bytes, size); }
+    [[nodiscard]] std::uint64_t size() const override { return reader_.size(); }
+
+private:
+    std::shared_ptr<ZipFile> zip_; // before its reader: it must outlive it
+    ZipReader reader_;
+};
+
+/// The member of this name, in whatever folder of the zip file.
+const ZipMember* member_named(const ZipFile& zip, const std::string& name)
+{
+    for (const auto& member : zip.members())
+        if (member.name == name || member.name.ends_with("/" + name))
+            return &member;
+    return nullptr;
+}
+
+ReleaseFile file_in(const std::shared_ptr<ZipFile>& zip, const fs::path& source, const char* name, std::string& missing)
+{
+    const auto* member = member_named(*zip, name);
+    if (member == nullptr) {
+        missing.append(missing.empty() ? "" : ", ").append(name);
+        return {};
+    }
+    auto open = [zip, member]() -> core::Result<std::unique_ptr<ByteStream>> {
+        auto reader = zip->read(*member);
+        if (!reader)
+            return tl::make_unexpected(reader.error());
+        return std::make_unique<ZipStream>(zip, *std::move(reader));
+    };
+    return {source.string() + ": " + member->name, member->size, std::move(open)};
+}
+
+bool begins_as_zip(const fs::path& source)
+{
+    std::error_code error;
+    if (!fs::is_regular_file(source, error))
+        return false;
+    std::array<char, 4> first{};
+    std::ifstream(source, std::ios::binary).read(first.data(), first.size());
+    return is_zip({first.data(), first.size()});
+}
+
+template<class Place>
+core::Result<ReleaseFiles> found_in(const fs::path& source, Place file)
+{
+    std::string missing;
+    ReleaseFiles files{file("food.csv", missing), file(branded_name, missing), file("food_nutrient.csv", missing)};
+    if (!missing.empty())
+        return core::refuse(core::Error::Kind::NoSuchFile, missing,
+                            core::Place{(source / missing).string(), 0, {}, {}, missing});
+    return files;
 }
 
 } // namespace
 
-core::Result<std::unique_ptr<ByteStream>> ReleaseFile::open() const
-{
-    return open_file(path);
-}
-
 bool is_release(const fs::path& source)
 {
-    return folder_of_release(source).has_value();
+    if (!begins_as_zip(source))
+        return folder_of_release(source).has_value();
+    const auto zip = ZipFile::open(source.string());
+    return zip && member_named(*zip, branded_name) != nullptr; // workbooks are zip files too
 }
 
 core::Result<ReleaseFiles> find_release(const fs::path& source)
 {
-    std::string missing;
-    const auto folder = folder_of_release(source).value_or(source);
-    ReleaseFiles files{file_in(folder, "food.csv", missing), file_in(folder, branded_name, missing),
-                       file_in(folder, "food_nutrient.csv", missing)};
-    if (!missing.empty())
-        return core::refuse(core::Error::Kind::NoSuchFile, missing,
-                            core::Place{(folder / missing).string(), 0, {}, {}, missing});
-    return files;
+    if (!begins_as_zip(source)) {
+        const auto folder = folder_of_release(source).value_or(source);
+        return found_in(folder, [&](const char* name, std::string& missing) { return file_in(folder, name, missing); });
+    }
+    auto zip = ZipFile::open(source.string());
+    if (!zip)
+        return tl::make_unexpected(zip.error());
+    const auto shared = std::make_shared<ZipFile>(*std::move(zip));
+    return found_in(source,
+                    [&](const char* name, std::string& missing) { return file_in(shared, source, name, missing); });
 }
 
 } // namespace catalog

@@ -1,21 +1,22 @@
-// Finds the files of a release: a folder with its CSV files, or one folder further in, as the downloads unpack.
+// Finds the files of a release: a folder with its CSV files, one folder further in as the downloads unpack, or the
+// download itself, still in its zip file.
 #pragma once
 
 #include "catalog/read/byte_stream.h"
 
+#include <cstdint>
 #include <filesystem>
+#include <functional>
 #include <memory>
-#include <optional>
 #include <string>
 
 namespace catalog {
 
 /// One file of a release, wherever it lies.
 struct ReleaseFile {
-    std::string name; ///< as people find it: the path
-    std::filesystem::path path;
+    std::string name; ///< as people find it: the path, or the zip file and the name in it
     std::uint64_t size = 0;
-    [[nodiscard]] core::Result<std::unique_ptr<ByteStream>> open() const;
+    std::function<core::Result<std::unique_ptr<ByteStream>>()> open;
 };
 
 /// The files of a release that are read.
@@ -26,10 +27,10 @@ struct ReleaseFiles {
     [[nodiscard]] std::uint64_t size() const { return food.size + branded.size + amounts.size; }
 };
 
-/// Whether a path is meant as a release: a folder in which branded_food.csv lies.
+/// Whether a path is meant as a release: a folder in which branded_food.csv lies, or a zip file that has one.
 [[nodiscard]] bool is_release(const std::filesystem::path& source);
 
-/// The files. Errors: NoSuchFile, with the names of all that are missing.
+/// The files. Errors: NoSuchFile, with the names of all that are missing; those of ZipFile::open.
 [[nodiscard]] core::Result<ReleaseFiles> find_release(const std::filesystem::path& source);
 
 } // namespace catalog

@@ -1,8 +1,10 @@
 #include "catalog/load/load_release.h"
+#include "catalog/read/release_files.h"
 #include "catalog/store/store.h"
 #include "tests/catalog/products.h"
 #include "tests/support/release_maker.h"
 #include "tests/support/temp_folder.h"
+#include "tests/support/zip_maker.h"
 
 #include <doctest/doctest.h>
 
@@ -167,6 +169,38 @@ TEST_CASE("load release: the leader's own entry stays, and what the release says
     CHECK(loaded->report.of(Finding::OwnEntryKept)
               .samples.front()
               .starts_with(own.gtin.digits() + " Oat rounds of ours: "));
+}
+
+TEST_CASE("load release: a download still in its zip file gives the same catalog as the folder")
+{
+    const test::TempFolder folder;
+    test::ReleaseShape shape;
+    shape.products = 300;
+    make(shape, folder.file("release"));
+    std::vector<test::Packed> members;
+    std::vector<std::string> contents;
+    const std::vector<std::string> names = {"food.csv", "branded_food.csv", "food_nutrient.csv", "nutrient.csv"};
+    for (const auto& name : names)
+        contents.push_back(test::bytes_of(folder.file("release/" + name)));
+    std::vector<std::string> inside;
+    for (const auto& name : names)
+        inside.push_back("FoodData_Central_csv_2026-04-30/" + name);
+    for (std::size_t i = 0; i < names.size(); ++i)
+        members.push_back({inside[i], contents[i]});
+    const auto zip = test::zip_of(members);
+    const auto path = folder.write("download.zip", zip);
+    CHECK(catalog::is_release(path));
+    REQUIRE(load_release(path, folder.file("of_zip")));
+    REQUIRE(load_release(folder.file("release"), folder.file("of_folder")));
+    CHECK(test::bytes_of(folder.file("of_zip")) == test::bytes_of(folder.file("of_folder")));
+    const auto torn = folder.write("torn.zip", zip.substr(0, zip.size() / 2));
+    CHECK_FALSE(catalog::is_release(torn));
+    auto damaged = zip;
+    damaged[damaged.find("FoodData_Central_csv_2026-04-30/branded_food.csv") + 500] ^= 0x55;
+    const auto refused = load_release(folder.write("damaged.zip", damaged), folder.file("never"));
+    REQUIRE_FALSE(refused);
+    CHECK(refused.error().kind == Kind::TornFile);
+    CHECK_FALSE(std::filesystem::exists(folder.file("never")));
 }
 
 TEST_CASE("load release: a subset by category, words, numbers and market")
