@@ -57,8 +57,9 @@ std::uint32_t number_at(std::span<const std::uint8_t> bytes, std::size_t at)
 /// What the signature stands under: all of the head in front of it, and the manifest.
 std::vector<std::uint8_t> signed_bytes(std::span<const std::uint8_t> head, std::span<const std::uint8_t> text)
 {
-    std::vector<std::uint8_t> bytes(head.begin(), head.begin() + signature_at);
-    bytes.insert(bytes.end(), text.begin(), text.end());
+    std::vector<std::uint8_t> bytes(signature_at + text.size());
+    std::copy_n(head.begin(), signature_at, bytes.begin());
+    std::copy(text.begin(), text.end(), bytes.begin() + signature_at);
     return bytes;
 }
 

@@ -5,6 +5,7 @@
 #include "catalog/load/release_heads.h"
 #include "catalog/load/release_products.h"
 #include "catalog/read/release_files.h"
+#include "catalog/read/release_json.h"
 #include "catalog/store/store.h"
 
 #include <system_error>
@@ -83,32 +84,59 @@ private:
     core::Result<ReadRelease> heads()
     {
         RecordHeads heads(texts_, asked_.choice, loaded_.report);
-        if (const auto read = file(files_.food, Stage::Foods, 0,
-                                   [&](ByteStream& bytes, const std::string& name, const auto& go_on) {
-                                       return heads.read_foods(bytes, name, go_on);
-                                   });
-            !read)
+        if (const auto read = files_.json ? json_heads(heads) : csv_heads(heads); !read)
             return tl::make_unexpected(read.error());
         if (loaded_.cancelled)
             return ReadRelease{};
-        if (const auto read = file(files_.branded, Stage::Foods, files_.food.size,
-                                   [&](ByteStream& bytes, const std::string& name, const auto& go_on) {
-                                       return heads.read_branded(bytes, name, go_on);
-                                   });
-            !read)
-            return tl::make_unexpected(read.error());
-        ReadRelease release{heads.sorted(), {}, 0};
+        ReadRelease release{heads.sorted(), {}, files_.json ? json_digits : 0};
         release.name = release_name(release.heads);
         return release;
+    }
+
+    core::Result<bool> csv_heads(RecordHeads& heads)
+    {
+        const auto foods =
+            file(files_.food, Stage::Foods, 0, [&](ByteStream& bytes, const std::string& name, const auto& go_on) {
+                return heads.read_foods(bytes, name, go_on);
+            });
+        if (!foods || loaded_.cancelled)
+            return foods;
+        return file(files_.branded, Stage::Foods, files_.food.size,
+                    [&](ByteStream& bytes, const std::string& name, const auto& go_on) {
+                        return heads.read_branded(bytes, name, go_on);
+                    });
+    }
+
+    core::Result<bool> json_heads(RecordHeads& heads)
+    {
+        const auto take = [&](const JsonFood& food) {
+            heads.take(food.code, food.views(), food.market, food.fdc_id, food.published_on, food.modified_on);
+        };
+        return file(*files_.json, Stage::Foods, 0, [&](ByteStream& bytes, const std::string& name, const auto& go_on) {
+            return read_release_json(bytes, name, take, go_on);
+        });
     }
 
     core::Result<bool> amounts(const ReadRelease& release, AmountParts& parts)
     {
         const PlaceOfRecord place_of(release.heads);
+        if (files_.json)
+            return json_amounts(place_of, parts);
         return file(files_.amounts, Stage::Amounts, files_.food.size + files_.branded.size,
                     [&](ByteStream& bytes, const std::string& name, const auto& go_on) {
                         return read_amounts(bytes, name, place_of, parts, loaded_.report, go_on);
                     });
+    }
+
+    core::Result<bool> json_amounts(const PlaceOfRecord& place_of, AmountParts& parts)
+    {
+        const auto take = [&](const JsonFood& food) { add_amounts(food, place_of, parts, loaded_.report); };
+        auto read = file(*files_.json, Stage::Amounts, files_.json->size,
+                         [&](ByteStream& bytes, const std::string& name, const auto& go_on) {
+                             return read_release_json(bytes, name, take, go_on);
+                         });
+        parts.flush();
+        return read;
     }
 
     void products(const ReadRelease& release, const AmountParts& parts, const fs::path& aside, std::optional<Store> old)

@@ -169,4 +169,22 @@ core::Result<bool> read_amounts(ByteStream& bytes, const std::string& source, co
     return true;
 }
 
+void add_amounts(const JsonFood& food, const PlaceOfRecord& place_of, AmountParts& parts, ReleaseReport& report)
+{
+    const auto sample = [&] { return "record " + std::to_string(food.fdc_id); };
+    report.amounts += food.amounts.size() + food.bad_amounts;
+    for (std::size_t i = 0; i < food.bad_amounts; ++i)
+        report.note(Finding::BadAmounts, sample);
+    const auto place = place_of[food.fdc_id];
+    for (const auto& amount : food.amounts) {
+        if (place == PlaceOfRecord::none)
+            report.note(Finding::LostAmounts, sample);
+        else
+            parts.add(place,
+                      {place, amount.amount.mantissa, amount.nutrient, static_cast<std::uint8_t>(amount.derivation),
+                       amount.amount.decimals,
+                       amount.percent == no_percent ? std::uint8_t{255} : static_cast<std::uint8_t>(amount.percent)});
+    }
+}
+
 } // namespace catalog

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "catalog/load/release_heads.h"
+#include "catalog/read/release_json.h"
 
 #include <array>
 #include <cstdint>
@@ -65,5 +66,8 @@ private:
 [[nodiscard]] core::Result<bool> read_amounts(ByteStream& bytes, const std::string& source,
                                               const PlaceOfRecord& place_of, AmountParts& parts, ReleaseReport& report,
                                               const std::function<bool(std::uint64_t)>& go_on);
+
+/// The amounts of one food of the JSON form.
+void add_amounts(const JsonFood& food, const PlaceOfRecord& place_of, AmountParts& parts, ReleaseReport& report);
 
 } // namespace catalog

@@ -58,20 +58,23 @@ const ZipMember* member_named(const ZipFile& zip, const std::string& name)
     return nullptr;
 }
 
-ReleaseFile file_in(const std::shared_ptr<ZipFile>& zip, const fs::path& source, const char* name, std::string& missing)
+ReleaseFile file_of(const std::shared_ptr<ZipFile>& zip, const fs::path& source, const ZipMember& member)
 {
-    const auto* member = member_named(*zip, name);
-    if (member == nullptr) {
-        missing.append(missing.empty() ? "" : ", ").append(name);
-        return {};
-    }
-    auto open = [zip, member]() -> core::Result<std::unique_ptr<ByteStream>> {
-        auto reader = zip->read(*member);
+    auto open = [zip, &member]() -> core::Result<std::unique_ptr<ByteStream>> { // a member lives as long as its file
+        auto reader = zip->read(member);
         if (!reader)
             return tl::make_unexpected(reader.error());
         return std::make_unique<ZipStream>(zip, *std::move(reader));
     };
-    return {source.string() + ": " + member->name, member->size, std::move(open)};
+    return {source.string() + ": " + member.name, member.size, std::move(open)};
+}
+
+ReleaseFile file_in(const std::shared_ptr<ZipFile>& zip, const fs::path& source, const char* name, std::string& missing)
+{
+    if (const auto* member = member_named(*zip, name))
+        return file_of(zip, source, *member);
+    missing.append(missing.empty() ? "" : ", ").append(name);
+    return {};
 }
 
 bool begins_as_zip(const fs::path& source)
@@ -84,11 +87,40 @@ bool begins_as_zip(const fs::path& source)
     return is_zip({first.data(), first.size()});
 }
 
+bool is_json_name(const std::string& name)
+{
+    return name.ends_with(".json") || name.ends_with(".JSON");
+}
+
+/// The largest JSON file in a zip file, if it has no CSV of a release.
+const ZipMember* json_member(const ZipFile& zip)
+{
+    const ZipMember* largest = nullptr;
+    for (const auto& member : zip.members())
+        if (is_json_name(member.name) && (largest == nullptr || member.size > largest->size))
+            largest = &member;
+    return largest;
+}
+
+bool is_json_file(const fs::path& source)
+{
+    std::error_code error;
+    return is_json_name(source.string()) && fs::is_regular_file(source, error);
+}
+
+ReleaseFiles json_alone(ReleaseFile json)
+{
+    ReleaseFiles files;
+    files.json = std::move(json);
+    return files;
+}
+
 template<class Place>
 core::Result<ReleaseFiles> found_in(const fs::path& source, Place file)
 {
     std::string missing;
-    ReleaseFiles files{file("food.csv", missing), file(branded_name, missing), file("food_nutrient.csv", missing)};
+    ReleaseFiles files{file("food.csv", missing), file(branded_name, missing), file("food_nutrient.csv", missing),
+                       std::nullopt};
     if (!missing.empty())
         return core::refuse(core::Error::Kind::NoSuchFile, missing,
                             core::Place{(source / missing).string(), 0, {}, {}, missing});
@@ -100,13 +132,18 @@ core::Result<ReleaseFiles> found_in(const fs::path& source, Place file)
 bool is_release(const fs::path& source)
 {
     if (!begins_as_zip(source))
-        return folder_of_release(source).has_value();
-    const auto zip = ZipFile::open(source.string());
-    return zip && member_named(*zip, branded_name) != nullptr; // workbooks are zip files too
+        return is_json_file(source) || folder_of_release(source).has_value();
+    const auto zip = ZipFile::open(source.string()); // workbooks are zip files too
+    return zip && (member_named(*zip, branded_name) != nullptr || json_member(*zip) != nullptr);
 }
 
 core::Result<ReleaseFiles> find_release(const fs::path& source)
 {
+    if (is_json_file(source)) {
+        std::error_code error;
+        const auto size = fs::file_size(source, error);
+        return json_alone({source.string(), error ? 0 : size, [source] { return open_file(source); }});
+    }
     if (!begins_as_zip(source)) {
         const auto folder = folder_of_release(source).value_or(source);
         return found_in(folder, [&](const char* name, std::string& missing) { return file_in(folder, name, missing); });
@@ -115,6 +152,8 @@ core::Result<ReleaseFiles> find_release(const fs::path& source)
     if (!zip)
         return tl::make_unexpected(zip.error());
     const auto shared = std::make_shared<ZipFile>(*std::move(zip));
+    if (const auto* json = json_member(*shared); json != nullptr && member_named(*shared, branded_name) == nullptr)
+        return json_alone(file_of(shared, source, *json));
     return found_in(source,
                     [&](const char* name, std::string& missing) { return file_in(shared, source, name, missing); });
 }

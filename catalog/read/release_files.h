@@ -1,5 +1,5 @@
-// Finds the files of a release: a folder with its CSV files, one folder further in as the downloads unpack, or the
-// download itself, still in its zip file.
+// Finds the files of a release: a folder with its CSV files, one folder further in as the downloads unpack, the JSON
+// file, or the download itself, still in its zip file.
 #pragma once
 
 #include "catalog/read/byte_stream.h"
@@ -8,6 +8,7 @@
 #include <filesystem>
 #include <functional>
 #include <memory>
+#include <optional>
 #include <string>
 
 namespace catalog {
@@ -24,10 +25,13 @@ struct ReleaseFiles {
     ReleaseFile food;
     ReleaseFile branded;
     ReleaseFile amounts;
-    [[nodiscard]] std::uint64_t size() const { return food.size + branded.size + amounts.size; }
+    std::optional<ReleaseFile> json; ///< in place of the other three; it is read twice
+    /// How many bytes are read in all.
+    [[nodiscard]] std::uint64_t size() const { return json ? 2 * json->size : food.size + branded.size + amounts.size; }
 };
 
-/// Whether a path is meant as a release: a folder in which branded_food.csv lies, or a zip file that has one.
+/// Whether a path is meant as a release: a folder in which branded_food.csv lies, a JSON file, or a zip file that has
+/// one of them.
 [[nodiscard]] bool is_release(const std::filesystem::path& source);
 
 /// The files. Errors: NoSuchFile, with the names of all that are missing; those of ZipFile::open.

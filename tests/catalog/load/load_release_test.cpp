@@ -8,6 +8,7 @@
 
 #include <doctest/doctest.h>
 
+#include <cstdio>
 #include <fstream>
 #include <map>
 
@@ -201,6 +202,60 @@ TEST_CASE("load release: a download still in its zip file gives the same catalog
     REQUIRE_FALSE(refused);
     CHECK(refused.error().kind == Kind::TornFile);
     CHECK_FALSE(std::filesystem::exists(folder.file("never")));
+}
+
+namespace {
+
+/// A record as the JSON download writes it, its amounts cut to three digits.
+std::string json_of(const test::MadeRecord& record)
+{
+    std::string json = R"({"fdcId": )" + std::to_string(record.fdc_id) + R"(, "gtinUpc": ")" + record.code +
+                       R"(", "description": ")" + record.name + R"(", "publicationDate": ")" + record.published_on +
+                       R"(", "servingSize": )" + std::to_string(record.serving_micro / 10'000) +
+                       R"(e-2, "servingSizeUnit": ")" + (record.in_milliliters ? "ml" : "g") +
+                       R"(", "foodNutrients": [)";
+    bool first = true;
+    for (const auto& figure : record.figures) {
+        char amount[32];
+        std::snprintf(amount, sizeof amount, "%.3g", std::stod(figure.per_100));
+        json += std::string(first ? "" : ", ") + R"({"nutrient": {"id": )" + std::to_string(figure.published_id) +
+                R"(}, "foodNutrientDerivation": {"code": ")" +
+                (figure.less_than    ? "LCSL"
+                 : figure.by_percent ? "LCCD"
+                                     : "LCCS") +
+                R"("}, "amount": )" + amount + "}";
+        first = false;
+    }
+    return json + "]}";
+}
+
+} // namespace
+
+TEST_CASE("load release: the JSON form comes back as the packages print it, or says that it is not certain")
+{
+    const test::TempFolder folder;
+    Truth truth;
+    std::string json = R"({"BrandedFoods": [)";
+    std::size_t written = 0;
+    test::make_release({}, folder.file("release"), [&](const test::MadeRecord& record) {
+        if (!record.newest || record.gtin_14.empty())
+            return;
+        json += (written++ == 0 ? "" : ",\n") + json_of(record);
+        truth[record.gtin_14] = record;
+    });
+    const auto path = folder.write("foods.json", json + "]}");
+    CHECK(catalog::is_release(path));
+    const auto loaded = load_release(path, folder.file("shop"));
+    REQUIRE(loaded);
+    CHECK(loaded->report.records == written);
+    const auto store = catalog::Store::open(folder.file("shop"), catalog::Store::Mode::ReadOnly).value();
+    CHECK(store.count() > 950);
+    Agreement agreement;
+    for (const auto& [gtin, made] : truth)
+        if (const auto product = store.find(core::Gtin::parse(gtin).value()))
+            compare(*product, made, agreement);
+    CHECK(agreement.wrong == 0);
+    CHECK(agreement.certain * 10 > agreement.figures * 8);
 }
 
 TEST_CASE("load release: a subset by category, words, numbers and market")
