@@ -3,6 +3,7 @@
 #include "kiosk/command/bundle.h"
 #include "kiosk/command/compare.h"
 #include "kiosk/command/decode.h"
+#include "kiosk/command/export.h"
 #include "kiosk/command/load.h"
 #include "kiosk/command/render.h"
 #include "kiosk/files/data_folder.h"
@@ -27,6 +28,10 @@ struct Do {
         return kiosk::decode(decode.images, std::cout, std::cerr);
     }
     int operator()(const kiosk::RenderArguments& render) const { return kiosk::render(render, std::cout, std::cerr); }
+    int operator()(const kiosk::ExportArguments& sheets) const
+    {
+        return kiosk::export_sheets(sheets, std::cout, std::cerr);
+    }
     int operator()(const kiosk::KeysArguments& keys) const { return kiosk::keys(keys, std::cout, std::cerr); }
     int operator()(const kiosk::SealArguments& seal) const
     {

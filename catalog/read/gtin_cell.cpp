@@ -60,7 +60,8 @@ std::string what_it_is(core::CodeClass code_class)
     switch (code_class) {
     case core::CodeClass::RestrictedRegion:
     case core::CodeClass::RestrictedCompany:
-        return "a product's number; this one is a store's own and means something else in the next store";
+        return "a product's number; this one is a store's own and means something else in the next store: with yes in "
+               "the column this_place_only it gets a label for this place alone";
     case core::CodeClass::Coupon:
     case core::CodeClass::Refund:
         return "a product's number; this one is of a coupon or a refund";
@@ -85,9 +86,7 @@ std::size_t printed_length(const core::Gtin& gtin, std::string_view cell)
     return gtin.digits().starts_with("000000") ? 8 : cell.size();
 }
 
-} // namespace
-
-core::Result<core::Gtin> read_gtin(std::string_view cell)
+core::Result<core::Gtin> read_number(std::string_view cell)
 {
     if (is_shortened(cell))
         return refuse(Error::Kind::BadValue, cell,
@@ -99,10 +98,34 @@ core::Result<core::Gtin> read_gtin(std::string_view cell)
     if (core::is_case(*gtin))
         return refuse(Error::Kind::NotAProductCode, cell,
                       "the number on one package; this one is of a case of them (1 to 9 in front of 13 digits)");
-    if (const auto code_class = core::class_of(*gtin, printed_length(*gtin, cell));
-        !core::names_one_product(code_class))
-        return refuse(Error::Kind::NotAProductCode, cell, what_it_is(code_class));
     return gtin;
+}
+
+core::CodeClass class_of_cell(const core::Gtin& gtin, std::string_view cell)
+{
+    return core::class_of(gtin, printed_length(gtin, cell));
+}
+
+} // namespace
+
+core::Result<core::Gtin> read_gtin(std::string_view cell)
+{
+    auto gtin = read_number(cell);
+    if (gtin && !core::names_one_product(class_of_cell(*gtin, cell)))
+        return refuse(Error::Kind::NotAProductCode, cell, what_it_is(class_of_cell(*gtin, cell)));
+    return gtin;
+}
+
+core::Result<core::Gtin> read_own_number(std::string_view cell)
+{
+    auto gtin = read_number(cell);
+    if (!gtin || core::is_stores_own(class_of_cell(*gtin, cell)))
+        return gtin;
+    if (core::names_one_product(class_of_cell(*gtin, cell)))
+        return refuse(Error::Kind::NotAProductCode, cell,
+                      "a number that a store gives itself (2, 4, 02, 04 or 20 to 29 in front); this one names its "
+                      "product everywhere: leave this_place_only empty");
+    return refuse(Error::Kind::NotAProductCode, cell, what_it_is(class_of_cell(*gtin, cell)));
 }
 
 } // namespace catalog

@@ -13,4 +13,8 @@ namespace catalog {
 /// NotAProductCode (a store's own number, a coupon, a case, ...).
 [[nodiscard]] core::Result<core::Gtin> read_gtin(std::string_view cell);
 
+/// The same for a label of this place only: a number that a store gives itself (core/code/store_code.h). A number that
+/// names a product everywhere is NotAProductCode here.
+[[nodiscard]] core::Result<core::Gtin> read_own_number(std::string_view cell);
+
 } // namespace catalog

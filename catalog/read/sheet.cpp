@@ -157,9 +157,21 @@ private:
             reading_.header = read_header(row, source_, sheet_.faults);
             header_read_ = true;
             header_is_bad_ = !sheet_.faults.empty();
+        } else if (is_remark(row)) {
+            return;
         } else if (++rows_ <= most_rows && !header_is_lost_) {
             take_product(row);
         }
+    }
+
+    /// A row whose product number begins with "#": notes and examples of a template.
+    [[nodiscard]] bool is_remark(const CsvRow& row) const
+    {
+        const auto& columns = reading_.header.columns;
+        for (std::size_t place = 0; place < std::min(columns.size(), row.cells.size()); ++place)
+            if (columns[place] != nullptr && columns[place]->field == Field::Gtin)
+                return shown(row.cells[place]).starts_with('#');
+        return false;
     }
 
     void take_product(const CsvRow& row)

@@ -31,9 +31,23 @@ enum class Field {
     Ingredients,
     Contains,
     ReferenceFood,
+    ThisPlaceOnly,
+    Category,
+    SecondNotSignificant,
+    WorkedBack,
+    SecondWorkedBack,
+    SourceKind,
+    Source,
+    SourceRow,
     Amount,  ///< of a nutrient
     Percent, ///< of a nutrient
 };
+
+/// Words that stand in a cell of an amount or of the serving size where a label prints none: as good as an empty cell,
+/// and the only way to say so where a cell must not be empty.
+inline constexpr std::string_view not_printed = "not printed";
+/// In a cell of an amount: the label has a line for the nutrient, without an amount or a percent.
+inline constexpr std::string_view no_figure = "no figure";
 
 /// One row of the table of columns that are not about a nutrient.
 struct SheetColumnRow {

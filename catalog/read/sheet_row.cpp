@@ -1,29 +1,20 @@
 #include "catalog/read/sheet_row.h"
 
 #include "catalog/read/gtin_cell.h"
+#include "catalog/read/harmless.h"
 #include "catalog/read/number_cell.h"
+#include "catalog/read/sheet_words.h"
 #include "catalog/read/text.h"
 #include "core/label/tell_panel.h"
 
 #include <algorithm>
+#include <charconv>
+#include <set>
 
 namespace catalog {
 namespace {
 
 using core::Error;
-
-/// A word of a cell and what it stands for.
-template<class Value>
-struct Word {
-    std::string_view text;
-    Value value;
-};
-
-constexpr Word<core::Panel> panels[] = {{"2016", core::Panel::Of2016}, {"older", core::Panel::Older}};
-constexpr Word<core::Audience> audiences[] = {
-    {"adult", core::Audience::Adult}, {"ages_1_3", core::Audience::Ages1To3}, {"infant", core::Audience::Infant}};
-constexpr Word<core::SecondColumn::Kind> second_kinds[] = {{"as_prepared", core::SecondColumn::Kind::AsPrepared},
-                                                           {"per_container", core::SecondColumn::Kind::PerContainer}};
 
 class RowReader {
 public:
@@ -36,19 +27,22 @@ public:
     {
         if (!has_right_length())
             return {}; // its cells may belong to other columns: what they hold says nothing
+        look_ahead();
         for (std::size_t place = 0; place < row_.cells.size(); ++place)
             read_cell(place);
         check_whole();
         RowRead read{gtin_, std::move(gtin_cell_), std::nullopt};
         if (faults_.count() == faults_before_ && gtin_ && entered_on_)
-            read.product = core::Product{*gtin_,
-                                         std::move(name_),
-                                         std::move(brand_),
-                                         std::move(aisle_),
-                                         std::move(note_),
-                                         std::move(label_),
-                                         core::Origin{sheet_.file_name, row_.number, *entered_on_},
-                                         reference_food_};
+            read.product = core::Product{.gtin = *gtin_,
+                                         .name = std::move(name_),
+                                         .brand = std::move(brand_),
+                                         .aisle = std::move(aisle_),
+                                         .note = std::move(note_),
+                                         .label = std::move(label_),
+                                         .origin = origin(),
+                                         .reference_food = reference_food_,
+                                         .this_place_only = this_place_only_,
+                                         .category = std::move(category_)};
         return read;
     }
 
@@ -68,9 +62,41 @@ private:
         return false;
     }
 
+    /// What decides how other cells are read, wherever it stands.
+    void look_ahead()
+    {
+        for (std::size_t place = 0; place < row_.cells.size() && place < sheet_.header.columns.size(); ++place) {
+            const auto* const column = sheet_.header.columns[place];
+            if (column == nullptr || (column->field != Field::ThisPlaceOnly && column->field != Field::SourceKind))
+                continue;
+            const auto small = in_small_letters(shown(row_.cells[place]));
+            if (column->field == Field::SourceKind)
+                exported_ = !small.empty();
+            else if (const auto* const word = sheet_word(sheet_yes, small))
+                this_place_only_ = word->value;
+        }
+    }
+
+    /// An export's texts are as long as they are; whoever types one keeps to what a screen can show.
+    [[nodiscard]] std::size_t longest(const SheetColumn& column) const
+    {
+        constexpr std::size_t longest_of_export = 100'000;
+        return exported_ ? longest_of_export : column.longest;
+    }
+
+    /// Where the entry is from: this row, or what an exported sheet says.
+    [[nodiscard]] core::Origin origin() const
+    {
+        if (source_.empty())
+            return {sheet_.file_name, row_.number, *entered_on_, source_kind_};
+        return {source_, source_row_, *entered_on_, source_kind_};
+    }
+
     void read_cell(std::size_t place)
     {
-        const auto cell = tidy(row_.cells[place]);
+        auto cell = tidy(row_.cells[place]);
+        if (cell)
+            cell = as_meant(*cell);
         const auto* column = place < sheet_.header.columns.size() ? sheet_.header.columns[place] : nullptr;
         if (column == nullptr) {
             if (!cell || !cell->empty())
@@ -87,9 +113,9 @@ private:
                 fault(Error::Kind::MissingValue, *column, "", column->expected);
             return;
         }
-        if (const auto letters = letters_in(*cell); letters > column->longest) {
+        if (const auto letters = letters_in(*cell); letters > longest(*column)) {
             fault(Error::Kind::TooLarge, *column, *cell,
-                  "at most " + std::to_string(column->longest) + " letters, not " + std::to_string(letters));
+                  "at most " + std::to_string(longest(*column)) + " letters, not " + std::to_string(letters));
             return;
         }
         serving_said_ = serving_said_ || column->field == Field::Household || column->field == Field::ServingSize;
@@ -127,7 +153,7 @@ private:
         switch (column.field) {
         case Field::Gtin:
             gtin_cell_ = cell;
-            return keep(column, cell, read_gtin(cell), gtin_);
+            return keep(column, cell, this_place_only_ ? read_own_number(cell) : read_gtin(cell), gtin_);
         case Field::Name:
             return keep_text(cell, name_);
         case Field::Brand:
@@ -140,27 +166,45 @@ private:
             return keep(column, cell, core::Date::parse(cell), entered_on_);
         case Field::Panel:
             panel_said_ = true;
-            return keep_word(column, cell, panels, label_.panel);
+            return keep_word(column, cell, sheet_panels, label_.panel);
         case Field::Audience:
-            return keep_word(column, cell, audiences, label_.audience);
+            return keep_word(column, cell, sheet_audiences, label_.audience);
         case Field::Household:
             return keep_text(cell, label_.serving.household);
         case Field::ServingSize:
-            return keep_number(column, cell, core::parse_measure, label_.serving.metric);
+            return in_small_letters(cell) == not_printed
+                       ? void()
+                       : keep_number(column, cell, core::parse_measure, label_.serving.metric);
         case Field::Servings:
             return keep_number(column, cell, core::parse_servings, label_.servings);
         case Field::NetQuantity:
             label_.net_quantity = core::parse_net_quantity(cell);
             return;
         case Field::NotSignificant:
-            return take_not_significant(column, cell);
+            return take_nutrients(column, cell, label_.per_serving.not_significant);
+        case Field::SecondNotSignificant:
+            second_figures_ = true;
+            return take_nutrients(column, cell, second_.not_significant);
+        case Field::WorkedBack:
+            return take_nutrients(column, cell, worked_back_);
+        case Field::SecondWorkedBack:
+            return take_nutrients(column, cell, second_worked_back_);
         case Field::SecondColumn:
-            second_cell_ = cell;
-            return keep_word(column, cell, second_kinds, second_kind_);
+            return take_second_kind(column, cell);
+        case Field::ThisPlaceOnly:
+            return keep_word(column, cell, sheet_yes, this_place_only_);
+        case Field::Category:
+            return keep_text(cell, category_);
+        case Field::SourceKind:
+            return keep_word(column, cell, sheet_source_kinds, source_kind_);
+        case Field::Source:
+            return keep_text(cell, source_);
+        case Field::SourceRow:
+            return take_source_row(column, cell);
         case Field::Ingredients:
-            return keep_text(cell, label_.ingredients);
         case Field::Contains:
-            return keep_text(in_small_letters(cell) == "none" ? "" : cell, label_.contains);
+            return keep_text(in_small_letters(cell) == "none" ? "" : cell,
+                             column.field == Field::Contains ? label_.contains : label_.ingredients);
         case Field::ReferenceFood:
             return take_reference_food(column, cell);
         case Field::Amount:
@@ -169,7 +213,27 @@ private:
         }
     }
 
-    void take_not_significant(const SheetColumn& column, std::string_view cell)
+    void take_second_kind(const SheetColumn& column, const std::string& cell)
+    {
+        second_cell_ = cell;
+        if (const auto* const word = sheet_word(sheet_empty_seconds, in_small_letters(cell))) {
+            second_figures_ = true;
+            second_kind_ = word->value;
+            return;
+        }
+        keep_word(column, cell, sheet_seconds, second_kind_);
+    }
+
+    void take_source_row(const SheetColumn& column, const std::string& cell)
+    {
+        const auto* const end = cell.data() + cell.size();
+        const auto read = std::from_chars(cell.data(), end, source_row_);
+        if (read.ec != std::errc() || read.ptr != end)
+            fault(Error::Kind::BadValue, column, cell, column.expected);
+        source_row_said_ = true;
+    }
+
+    void take_nutrients(const SheetColumn& column, std::string_view cell, std::set<core::Nutrient>& kept)
     {
         while (!cell.empty()) {
             const auto end = cell.find(';');
@@ -178,7 +242,7 @@ private:
             if (key.empty())
                 continue;
             if (const auto nutrient = core::nutrient_by_key(key)) {
-                label_.per_serving.not_significant.insert(*nutrient);
+                kept.insert(*nutrient);
                 continue;
             }
             const auto nearest = nearest_nutrient(key);
@@ -197,13 +261,16 @@ private:
 
     void take_figure(const SheetColumn& column, const std::string& cell)
     {
-        second_figures_ = second_figures_ || column.second;
         const auto nutrient = *column.nutrient;
+        const auto small = in_small_letters(cell);
+        if (small == not_printed)
+            return;
+        second_figures_ = second_figures_ || column.second;
         auto& line = (column.second ? second_ : label_.per_serving).lines[nutrient];
         const auto parse = [nutrient](std::string_view text) { return core::parse_figure(nutrient, text); };
         if (column.field == Field::Percent)
             keep_number(column, cell, core::parse_percent, line.percent);
-        else
+        else if (small != no_figure)
             keep_number(column, cell, parse, line.amount);
     }
 
@@ -214,6 +281,12 @@ private:
         if (!serving_said_ && (metric || sheet_.header.has(Field::Household))) {
             const auto& column = *sheet_column(metric ? "serving_size" : "serving_household");
             fault(Error::Kind::MissingValue, column, "", column.expected);
+        }
+        mark_worked_back("worked_back", worked_back_, label_.per_serving);
+        mark_worked_back("second_worked_back", second_worked_back_, second_);
+        if (source_.empty() == source_row_said_) {
+            const auto& half = *sheet_column(source_.empty() ? "source" : "source_row");
+            fault(Error::Kind::MissingValue, half, "", half.expected);
         }
         const auto& second = *sheet_column("second_column");
         if (second_figures_ && second_cell_.empty())
@@ -226,6 +299,18 @@ private:
             label_.second = core::SecondColumn{*second_kind_, std::move(second_)};
         if (!panel_said_)
             label_.panel = core::tell_panel(label_).panel;
+    }
+
+    void mark_worked_back(std::string_view name, const std::set<core::Nutrient>& nutrients, core::Column& figures)
+    {
+        for (const auto nutrient : nutrients) {
+            const auto line = figures.lines.find(nutrient);
+            if (line != figures.lines.end())
+                line->second.worked_back = true;
+            else
+                fault(Error::Kind::BadValue, *sheet_column(name), std::string(core::info(nutrient).key),
+                      sheet_column(name)->expected);
+        }
     }
 
     /// Keeps what was read, or tells what was expected.
@@ -248,12 +333,10 @@ private:
     template<class Words, class Kept>
     void keep_word(const SheetColumn& column, const std::string& cell, const Words& words, Kept& kept)
     {
-        const auto small = in_small_letters(cell);
-        for (const auto& word : words)
-            if (word.text == small) {
-                kept = word.value;
-                return;
-            }
+        if (const auto* const word = sheet_word(words, in_small_letters(cell))) {
+            kept = word->value;
+            return;
+        }
         fault(Error::Kind::BadValue, column, cell, column.expected);
     }
 
@@ -281,7 +364,13 @@ private:
     std::optional<core::Date> entered_on_;
     std::string gtin_cell_;
     std::string second_cell_; ///< of second_column; empty: nothing stands in it
-    std::string name_, brand_, aisle_, note_;
+    std::string name_, brand_, aisle_, note_, category_, source_;
+    std::size_t source_row_ = 0;
+    core::Origin::Kind source_kind_ = core::Origin::Kind::Sheet;
+    bool this_place_only_ = false;
+    bool exported_ = false;
+    bool source_row_said_ = false;
+    std::set<core::Nutrient> worked_back_, second_worked_back_;
     core::Label label_;
     const core::ReferenceAmount* reference_food_ = nullptr;
     core::Column second_;

@@ -97,4 +97,20 @@ bool names_one_product(CodeClass code_class)
     return false;
 }
 
+bool is_stores_own(CodeClass code_class)
+{
+    return code_class == CodeClass::RestrictedRegion || code_class == CodeClass::RestrictedCompany;
+}
+
+std::optional<Gtin> without_measure(const Gtin& gtin)
+{
+    constexpr std::string_view prefix = "002"; // of the 14 digits of a U.P.C. that begins with 2
+    constexpr std::size_t item_end = 8;        // the 2 and five digits
+    if (!gtin.digits().starts_with(prefix))
+        return std::nullopt;
+    auto body = gtin.digits().substr(0, item_end) + "00000";
+    body += check_digit(body);
+    return *Gtin::parse(body);
+}
+
 } // namespace core

@@ -4,6 +4,8 @@
 
 #include "core/code/gtin.h"
 
+#include <optional>
+
 namespace core {
 
 /// What a number with a right check digit is for.
@@ -32,5 +34,18 @@ enum class CodeClass {
 /// Whether a label may be found under this number in any store. Reserved and unassigned numbers may: prefixes are given
 /// out over the years, and whoever enters a label holds the package in hand.
 [[nodiscard]] bool names_one_product(CodeClass code_class);
+
+/// A number that whoever runs a place gives to what is packed there (repacked rice, bulk, deli). It means other goods
+/// in the next place, so a label may be given to it for one place only. Source: GS1 General Specifications, release 18,
+/// sections 2.1.13 and 2.1.14 (restricted circulation numbers).
+[[nodiscard]] bool is_stores_own(CodeClass code_class);
+
+/// The number behind which all packages of one item lie whose price or weight stands in their number: twelve digits
+/// that begin with 2 (U.P.C. prefix 2) hold the item in the five digits behind it, and behind these what was measured,
+/// which is 0 in the number given back. Nothing for a number that is no such one. How numbers with 20 to 29 in front
+/// are divided each country says for itself, so those are taken whole. Source: GS1 General Specifications, release 18,
+/// section 2.1.14.2 (variable measure in restricted circulation); that the item takes five digits is common practice in
+/// the United States.
+[[nodiscard]] std::optional<Gtin> without_measure(const Gtin& gtin);
 
 } // namespace core

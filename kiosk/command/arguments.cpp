@@ -294,6 +294,7 @@ Command read_arguments(std::vector<std::string> arguments, const std::string& la
     KeysArguments keys;
     SealArguments seal;
     InstallArguments install;
+    ExportArguments sheets;
     Size window;
     Size picture;
     Prices compared;
@@ -313,6 +314,8 @@ Command read_arguments(std::vector<std::string> arguments, const std::string& la
     add_render(*render_command, render, picture, drawn, languages);
     add_keys(*keys_command, keys, languages);
     add_seal(*seal_command, seal, languages);
+    auto* const export_command = app.add_subcommand("export", "write a catalog as sheets that load again");
+    add_export(*export_command, sheets, languages);
     add_install(*install_command, install, languages);
 
     std::ranges::reverse(arguments); // as CLI11 takes them
@@ -340,6 +343,8 @@ Command read_arguments(std::vector<std::string> arguments, const std::string& la
         return keys;
     if (seal_command->parsed())
         return seal;
+    if (export_command->parsed())
+        return sheets;
     if (install_command->parsed())
         return install;
     return station;

@@ -5,6 +5,7 @@
 #include "kiosk/app.h"
 #include "kiosk/command/bundle_arguments.h"
 #include "kiosk/command/compare.h"
+#include "kiosk/command/export_arguments.h"
 #include "kiosk/command/render.h"
 
 #include <span>
@@ -44,7 +45,7 @@ struct Misused {
 };
 
 using Command = std::variant<StationArguments, LoadArguments, CompareArguments, DecodeArguments, RenderArguments,
-                             KeysArguments, SealArguments, InstallArguments, Printed, Misused>;
+                             KeysArguments, SealArguments, InstallArguments, ExportArguments, Printed, Misused>;
 
 /// Reads the arguments, without the program's name. `languages` are the codes that help names: "en, es".
 /// An option before a command counts for the command.

@@ -52,6 +52,11 @@ TEST_CASE("arguments: of the station")
 
 TEST_CASE("arguments: each command takes its own")
 {
+    CHECK(as<kiosk::ExportArguments>({"export", "c.db", "--out", "o.csv", "--typed-here", "--lang", "es"}) ==
+          kiosk::ExportArguments{.catalog = "c.db", .out = "o.csv", .typed_here = true, .language = "es"});
+    CHECK(as<kiosk::ExportArguments>({"export", "--template", "--out", "o.csv"}).blank);
+    CHECK(as<kiosk::Misused>({"export", "c.db", "--template", "--out", "o"}).sentence.find("--template") !=
+          std::string::npos);
     CHECK(as<kiosk::LoadArguments>({"load", "a.csv", "b.csv", "--into", "c.db", "--keep-good-rows"}) ==
           kiosk::LoadArguments{.sources = {"a.csv", "b.csv"}, .into = "c.db", .keep_good_rows = true});
     CHECK(as<kiosk::DecodeArguments>({"decode", "a.png", "b.png"}) == kiosk::DecodeArguments{{"a.png", "b.png"}});
