@@ -54,6 +54,8 @@ void MergingWriter::finish()
     if (broken_)
         std::rethrow_exception(broken_);
     take_old_below(nullptr);
+    if (old_)
+        writer_.add(old_->approvals());
     writer_.finish();
 }
 

@@ -43,6 +43,12 @@ void BulkWriter::add(const core::Product& product)
     ++inside_->count;
 }
 
+void BulkWriter::add(const Approvals& approvals)
+{
+    for (const auto& approval : approvals.all())
+        put_approval(inside_->database, approval);
+}
+
 void BulkWriter::finish()
 {
     inside_->put.reset();

@@ -1,6 +1,7 @@
 // Writes a whole catalog from its first product to its last, by rising numbers: the quickest way that SQLite has.
 #pragma once
 
+#include "catalog/store/doubts.h"
 #include "core/product.h"
 
 #include <cstddef>
@@ -20,6 +21,9 @@ public:
 
     /// Writes a product; its number is above all earlier ones.
     void add(const core::Product& product);
+
+    /// Writes what a leader has approved.
+    void add(const Approvals& approvals);
 
     /// Closes the file: it is a catalog now. It is not synced: SafeWrite does that.
     void finish();

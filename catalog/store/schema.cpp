@@ -1,5 +1,6 @@
 #include "catalog/store/schema.h"
 
+#include "catalog/store/doubts.h"
 #include "catalog/store/row.h"
 
 #include <SQLiteCpp/Database.h>
@@ -65,6 +66,7 @@ void make_newer_tables(SQLite::Database& database)
     database.exec(product_table);
     database.exec(product_order);
     database.exec(shared_texts_table());
+    make_doubt_tables(database);
 }
 
 /// Writes every product of an older catalog as rows of version 3.

@@ -267,6 +267,34 @@ std::size_t Store::put(std::span<const core::Product> products)
     return replaced;
 }
 
+void Store::for_each(const std::function<bool(const core::Product&)>& visit) const
+{
+    std::optional<SQLite::Statement> all;
+    all.emplace(inside_->database, all_sql(version_of(inside_->database)));
+    inside_->asked(all, [&](SQLite::Statement& rows) {
+        while (rows.executeStep())
+            if (!visit(product_in(rows, *inside_->texts)))
+                return;
+    });
+}
+
+Approvals Store::approvals() const
+{
+    return read_approvals(inside_->database);
+}
+
+bool Store::approve(const core::Gtin& gtin, std::string_view rule, core::Date on)
+{
+    const auto product = find(gtin);
+    if (!product)
+        return false;
+    SQLite::Transaction all(inside_->database, SQLite::TransactionBehavior::IMMEDIATE);
+    make_doubt_tables(inside_->database);
+    put_approval(inside_->database, {gtin, std::string(rule), on, label_fingerprint(product->label)});
+    all.commit();
+    return true;
+}
+
 std::vector<core::Product> Store::this_place_only() const
 {
     std::vector<core::Product> products;
@@ -285,6 +313,7 @@ std::size_t Store::remove_this_place_only()
     const int removed = inside_->database.exec("DELETE FROM product WHERE this_place_only <> 0");
     inside_->database.exec("DELETE FROM shared_text WHERE number NOT IN (SELECT source FROM product UNION "
                            "SELECT category FROM product WHERE category IS NOT NULL)");
+    remove_orphaned_approvals(inside_->database);
     all.commit();
     inside_->texts->shared.read_again();
     return static_cast<std::size_t>(removed);

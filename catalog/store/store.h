@@ -1,14 +1,17 @@
 // The products that this station knows, in one SQLite file: the only door to them. SQL stays behind it.
 #pragma once
 
+#include "catalog/store/doubts.h"
 #include "core/product.h"
 
 #include <cstddef>
 #include <filesystem>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <span>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace catalog {
@@ -67,6 +70,16 @@ public:
     /// Puts all of them in or, when it throws, none. Returns how many stand in place of one with the same number,
     /// an earlier one of `products` included.
     std::size_t put(std::span<const core::Product> products);
+
+    /// Shows every product once, by number, one in memory at a time; stops where `visit` says false.
+    void for_each(const std::function<bool(const core::Product&)>& visit) const;
+
+    /// What the leader has approved of the audit's doubts.
+    [[nodiscard]] Approvals approvals() const;
+
+    /// Writes down that the leader looked at the package on that day, and that it says what the rule doubts. False,
+    /// with nothing written, for a number that the catalog does not have. On the disk when it returns.
+    bool approve(const core::Gtin& gtin, std::string_view rule, core::Date on);
 
     /// The labels that the leader gave to numbers of this place only, by number.
     [[nodiscard]] std::vector<core::Product> this_place_only() const;
