@@ -132,15 +132,19 @@ std::string next_folder(const Installed& has)
     return "b" + std::to_string(std::max(number(has.now), number(has.before)) + 1);
 }
 
-/// What the new catalog is asked before it is served, and what the place adds to it. Returns how many labels.
-core::Result<std::size_t> complete_catalog(const fs::path& catalog, const fs::path& data, const Manifest& manifest)
+/// What the new catalog is asked before it is served, and what the place adds to it. Returns how many labels. What is
+/// wrong with it was sealed so, and is told of the bundle.
+core::Result<std::size_t> complete_catalog(const fs::path& catalog, const InstallOrder& order, const Manifest& manifest)
 {
     auto store = Store::open(catalog, Store::Mode::ReadOnly);
-    if (!store)
-        return tl::make_unexpected(store.error());
+    if (!store) {
+        const bool newer = store.error().kind == Kind::NewerCatalog;
+        return refuse(newer ? Kind::NewerBundle : Kind::DamagedBundle, order.bundle, store.error().detail,
+                      newer ? "" : catalog_part);
+    }
     if (store->count() != manifest.products)
-        return refuse(Kind::TornCatalog, catalog, "it has another number of products than its manifest says");
-    const auto own = Store::open(own_catalog(data), Store::Mode::ReadOnly);
+        return refuse(Kind::DamagedBundle, order.bundle, "it has not as many products as it says", catalog_part);
+    const auto own = Store::open(own_catalog(order.data), Store::Mode::ReadOnly);
     const auto labels = own ? own->this_place_only() : std::vector<core::Product>{};
     if (!labels.empty())
         Store(catalog.string()).put(labels);
@@ -176,7 +180,7 @@ core::Result<std::size_t> write_aside(ByteSource& source, const Manifest& manife
         return tl::make_unexpected(read.error());
     if (const auto written = write_text(folder.path() / "manifest.json", text, disk); !written)
         return tl::make_unexpected(written.error());
-    const auto came_along = complete_catalog(folder.path() / catalog_part, order.data, manifest);
+    const auto came_along = complete_catalog(folder.path() / catalog_part, order, manifest);
     if (!came_along)
         return came_along;
     disk.sync_file(folder.path() / catalog_part); // what came along, too

@@ -9,6 +9,7 @@
 
 #include <ctime>
 #include <ostream>
+#include <stdexcept>
 
 namespace kiosk {
 namespace {
@@ -37,7 +38,10 @@ int refused(const core::Error& error, const Words& words, std::ostream& err)
 
 std::filesystem::path data_of(const std::string& into)
 {
-    return into.empty() ? own_data() : std::filesystem::path(into);
+    const auto data = into.empty() ? own_data() : std::filesystem::path(into);
+    if (data.empty())
+        throw std::runtime_error("this user has no folder of data (HOME is not set); give one with --into FOLDER");
+    return data;
 }
 
 /// `"Winter" (number 7), made 2026-11-26 by Cedar Hollow`.

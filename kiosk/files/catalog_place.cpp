@@ -38,7 +38,7 @@ std::optional<std::filesystem::path> own_place(const std::filesystem::path& data
 std::optional<std::filesystem::path> last_good(const CatalogPlace& place, const std::filesystem::path& data)
 {
     const auto installed = catalog::read_installed(data);
-    if (!installed || !installed->now || !installed->can_go_back ||
+    if (data.empty() || !installed || !installed->now || !installed->can_go_back ||
         place.path != catalog::catalog_of(data, *installed->now))
         return std::nullopt;
     return installed->before ? catalog::catalog_of(data, *installed->before) : catalog::own_catalog(data);
@@ -83,7 +83,7 @@ std::optional<catalog::Manifest> bundle_at(const CatalogPlace& place, const Envi
 {
     const auto data = own_data(environment);
     const auto installed = catalog::read_installed(data);
-    if (!installed)
+    if (data.empty() || !installed)
         return std::nullopt;
     for (const auto& bundle : {installed->now, installed->before})
         if (bundle && place.path == catalog::catalog_of(data, *bundle))

@@ -1,4 +1,5 @@
 // Bundles from the leader's desk to a station: taken, refused, gone back from.
+#include "catalog/bundle/bundle_file.h"
 #include "tests/catalog/bundle/leader.h"
 
 #include <filesystem>
@@ -124,6 +125,46 @@ TEST_CASE("install: only the bundle in place and the one before lie on the disk"
         folders += entry.is_directory() ? 1 : 0;
     CHECK(folders == 2);
     CHECK(station.serves() == 5);
+}
+
+TEST_CASE("install: a good seal over a catalog that is none, of a later program, or with another count")
+{
+    test::Leader leader;
+    const auto key = catalog::read_signing_key(leader.keys).value();
+    const auto sealed = [&](const std::string& name, const std::string& catalog, std::uint64_t products) {
+        const catalog::Manifest manifest{
+            "Winter", "Cedar Hollow", "2026-11-25",
+            9,        products,       {{"catalog.db", catalog.size(), catalog::digest_of(catalog::bytes_in(catalog))}}};
+        return leader.folder.write(name, catalog::bundle_head(key, catalog::manifest_text(manifest)) + catalog +
+                                             catalog::bundle_end());
+    };
+    const auto shop = leader.folder.file("shop.db");
+    catalog::Store(shop).put(test::products(3));
+    const auto good = test::bytes_of(shop);
+    auto later = good;
+    later[63] = 99; // user_version, the version of the tables: SQLite file format, section 1.3
+    struct Case {
+        const char* why;
+        std::string bundle;
+        Kind kind;
+    };
+    const Case cases[] = {
+        {"no catalog", sealed("a", "Dear pantry", 3), Kind::DamagedBundle},
+        {"half of one", sealed("b", good.substr(0, good.size() / 2), 3), Kind::DamagedBundle},
+        {"none at all", sealed("c", "", 0), Kind::DamagedBundle},
+        {"a later one", sealed("d", later, 3), Kind::NewerBundle},
+        {"another count", sealed("e", good, 4), Kind::DamagedBundle},
+    };
+    const test::Station station;
+    for (const auto& c : cases) {
+        CAPTURE(c.why);
+        const auto refused = station.install(c.bundle, leader.fingerprint());
+        REQUIRE_FALSE(refused);
+        CHECK(refused.error().kind == c.kind);
+        CHECK(refused.error().place.source == c.bundle);
+        CHECK_FALSE(station.serves());
+    }
+    CHECK(station.install(sealed("f", good, 3), leader.fingerprint()));
 }
 
 TEST_CASE("install: labels for this place only never leave, and stay where they are")
