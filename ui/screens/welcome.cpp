@@ -101,9 +101,9 @@ void welcome_screen(const Ui& ui, const State& state, Actions& asked)
         add_lead();
     if (!state.reader.empty())
         blocks.push_back(words(ui, state.reader, Style::QuietNote, width, sizes.gap));
-    if (!state.bundle.empty())
-        blocks.push_back(words(ui, state.bundle, Style::QuietNote, width, sizes.gap));
     blocks.push_back(words(ui, ui.language.text(TextId::welcome_caution), Style::QuietNote, width, sizes.gap));
+    if (!state.bundle.empty())
+        blocks.push_back(words(ui, state.bundle, Style::QuietNote, width, sizes.unit));
     // The two places take what room is left, so that the screen is full and quiet.
     float used = 0;
     for (std::size_t i = 0; i < blocks.size(); ++i)

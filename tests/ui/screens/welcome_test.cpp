@@ -64,14 +64,14 @@ TEST_CASE("welcome: a package that is held stands in its place, and the camera t
     CHECK(screen.tap(state, TextId::button_start_over) == ui::Actions{ui::StartOver{}});
 }
 
-TEST_CASE("welcome: tells whose labels these are, above the caution")
+TEST_CASE("welcome: tells whose labels these are, below the caution, which large letters must not push away")
 {
     test::Headless screen;
     auto state = test::state_of(ScreenId::Welcome, test::language("en"));
     state.bundle = "Labels: “Winter”, made 2026-11-25 by Cedar Hollow.";
     screen.frame(state);
     const auto words = screen.words();
-    CHECK(words.find("Choose by name\nLabels: “Winter”, made 2026-11-25 by Cedar Hollow.\nFigures are") !=
+    CHECK(words.find("in your hand too.\nLabels: “Winter”, made 2026-11-25 by Cedar Hollow.\nText size") !=
           std::string::npos);
 }
 
