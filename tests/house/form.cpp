@@ -106,4 +106,13 @@ Complaints no_registry_hosts(const Tree& tree)
     return wrong;
 }
 
+Complaints no_secret_keys(const Tree& tree)
+{
+    Complaints wrong;
+    for (const auto& [path, text] : tree)
+        if (text.starts_with("pairstand secret key"))
+            wrong.push_back(complaint(path, 1, "a secret key"));
+    return wrong;
+}
+
 } // namespace test::house

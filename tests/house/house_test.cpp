@@ -73,6 +73,11 @@ TEST_CASE("house: no registry hosts")
     none(no_registry_hosts(checkout()));
 }
 
+TEST_CASE("house: no secret keys")
+{
+    none(no_secret_keys(checkout()));
+}
+
 TEST_CASE("house: sources are listed")
 {
     none(sources_are_listed(checkout()));

@@ -32,6 +32,9 @@ namespace test::house {
 /// Scripts and build files fetch nothing by address, and no file names a host of a package registry.
 [[nodiscard]] Complaints no_registry_hosts(const Tree& tree);
 
+/// No file is a secret key of bundles, whatever its name (docs/bundle.md): it would be everybody's.
+[[nodiscard]] Complaints no_secret_keys(const Tree& tree);
+
 /// Every source file stands in the CMakeLists.txt of its folder or of one above it.
 [[nodiscard]] Complaints sources_are_listed(const Tree& tree);
 

@@ -143,6 +143,16 @@ TEST_CASE("house: notes to self and registry hosts are told")
     check(no_registry_hosts, hosts);
 }
 
+TEST_CASE("house: a secret key is told, a public one and talk of keys are not")
+{
+    const Case cases[] = {
+        {"a secret key", {{"config/demo/a.key", "pairstand secret key 1\n" + std::string(64, '0') + "\n"}}, 1},
+        {"a public key", {{"config/demo/a.key", "pairstand public key 1\n" + std::string(64, '0') + "\n"}}, 0},
+        {"a guide", {{"docs/a.md", "The first line is `pairstand secret key 1`.\n"}}, 0},
+    };
+    check(no_secret_keys, cases);
+}
+
 TEST_CASE("house: a source that no list names is told")
 {
     const Case cases[] = {
