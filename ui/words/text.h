@@ -158,6 +158,12 @@ namespace ui {
     X(release_unit_guessed) X(release_unit_unknown) X(release_nutrient_twice) X(release_text_cut) \
     X(release_own_kept) X(release_lost_amounts) X(release_bad_amounts) X(release_broken_row) X(load_foods) \
     X(load_amounts) X(load_products) X(load_progress) X(load_progress_left) X(load_progress_left_minutes) \
+    X(doubt_slipped_percent) X(doubt_slipped_calories) X(doubt_slipped_line) X(doubt_unit) X(doubt_unit_unknown) \
+    X(doubt_kilojoules) X(doubt_percent) X(doubt_percent_plain) X(doubt_panel_older) X(doubt_panel_2016) \
+    X(doubt_audience_adult) X(doubt_audience_1_3) X(doubt_audience_infant) X(doubt_grid) X(doubt_per_hundred_g) \
+    X(doubt_per_hundred_ml) X(doubt_part) X(doubt_parts) X(doubt_weight) X(doubt_calories) X(doubt_net) \
+    X(doubt_reference) X(doubt_young_food) X(doubt_duplicate) X(doubt_severity_wrong) X(doubt_severity_likely) \
+    X(doubt_severity_unusual) X(audit_none) X(audit_some) X(audit_rule) X(audit_more) \
     X(compare_two) \
     X(compare_unknown) X(compare_case) X(compare_no_product) X(compare_same) X(compare_second) \
     X(compare_second_package) X(sound_none)
