@@ -1,5 +1,6 @@
 #include "kiosk/app.h"
 #include "kiosk/command/arguments.h"
+#include "kiosk/command/audit.h"
 #include "kiosk/command/bundle.h"
 #include "kiosk/command/compare.h"
 #include "kiosk/command/decode.h"
@@ -41,6 +42,7 @@ struct Do {
     {
         return kiosk::install(install, std::cout, std::cerr);
     }
+    int operator()(const kiosk::AuditArguments& audit) const { return kiosk::audit(audit, std::cout, std::cerr); }
     int operator()(const kiosk::Printed& printed) const
     {
         std::cout << printed.text;

@@ -295,6 +295,7 @@ Command read_arguments(std::vector<std::string> arguments, const std::string& la
     SealArguments seal;
     InstallArguments install;
     ExportArguments sheets;
+    AuditArguments audit;
     Size window;
     Size picture;
     Prices compared;
@@ -308,6 +309,8 @@ Command read_arguments(std::vector<std::string> arguments, const std::string& la
     auto* const keys_command = app.add_subcommand("keys", "the leader's key, with which bundles are sealed");
     auto* const seal_command = app.add_subcommand("seal", "put a catalog into one sealed file, for other stations");
     auto* const install_command = app.add_subcommand("install", "put a sealed bundle on this station, or go back");
+    auto* const audit_command = app.add_subcommand("audit", "what is wrong or doubtful in labels");
+    add_audit(*audit_command, audit, languages);
     add_load(*load_command, load, languages);
     add_compare(*compare_command, compare, compared, languages);
     add_decode(*decode_command, decode);
@@ -347,6 +350,8 @@ Command read_arguments(std::vector<std::string> arguments, const std::string& la
         return sheets;
     if (install_command->parsed())
         return install;
+    if (audit_command->parsed())
+        return audit;
     return station;
 }
 

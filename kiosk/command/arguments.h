@@ -3,6 +3,7 @@
 
 #include "core/error.h"
 #include "kiosk/app.h"
+#include "kiosk/command/audit_arguments.h"
 #include "kiosk/command/bundle_arguments.h"
 #include "kiosk/command/compare.h"
 #include "kiosk/command/export_arguments.h"
@@ -44,8 +45,9 @@ struct Misused {
     std::string sentence;
 };
 
-using Command = std::variant<StationArguments, LoadArguments, CompareArguments, DecodeArguments, RenderArguments,
-                             KeysArguments, SealArguments, InstallArguments, ExportArguments, Printed, Misused>;
+using Command =
+    std::variant<StationArguments, LoadArguments, CompareArguments, DecodeArguments, RenderArguments, KeysArguments,
+                 SealArguments, InstallArguments, ExportArguments, AuditArguments, Printed, Misused>;
 
 /// Reads the arguments, without the program's name. `languages` are the codes that help names: "en, es".
 /// An option before a command counts for the command.

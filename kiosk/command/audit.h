@@ -1,0 +1,14 @@
+// pairstand audit: what is wrong or doubtful in the labels of a catalog or a sheet.
+#pragma once
+
+#include <iosfwd>
+
+namespace kiosk {
+
+struct AuditArguments; // kiosk/command/audit_arguments.h
+
+/// Prints what the audit found. Exit status: 0 no doubt, 1 a doubt, 2 a source that cannot be read, with one sentence
+/// on `err`; rows of a sheet that cannot be read are told on `err` and count as doubts.
+[[nodiscard]] int audit(const AuditArguments& asked, std::ostream& out, std::ostream& err);
+
+} // namespace kiosk

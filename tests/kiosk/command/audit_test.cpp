@@ -1,0 +1,103 @@
+#include "catalog/load/load.h"
+#include "core/audit/doubt.h"
+#include "kiosk/command/audit.h"
+#include "kiosk/command/audit_arguments.h"
+#include "tests/support/temp_folder.h"
+
+#include <doctest/doctest.h>
+#include <nlohmann/json.hpp>
+
+#include <fstream>
+#include <sstream>
+
+namespace {
+
+struct Run {
+    int status;
+    std::string out;
+    std::string err;
+};
+
+Run audit(const std::string& source, bool json = false, int samples = 5)
+{
+    std::ostringstream out;
+    std::ostringstream err;
+    const int status = kiosk::audit({.source = source, .json = json, .samples = samples}, out, err);
+    return {status, out.str(), err.str()};
+}
+
+const std::string head = "gtin,name,brand,entered_on,serving_size,calories,total_fat_g,sodium_mg,sodium_percent_dv,"
+                         "total_carbohydrate_g,protein_g\n";
+const std::string sound = "9521234543213,Oat rounds,Cedar Hollow,2026-11-25,39 g,140,1,160,7,31,3\n";
+const std::string slipped = "9520141001083,Oat rings,Cedar Hollow,2026-11-25,39 g,140,1,1600,7,31,3\n";
+const std::string twice = "9520141001120,OAT  ROUNDS,cedar hollow,2026-11-25,39 g,140,1,160,7,31,3\n";
+
+} // namespace
+
+TEST_CASE("audit command: a sheet without a doubt")
+{
+    const test::TempFolder folder;
+    const auto run = audit(folder.write("a.csv", head + sound));
+    CHECK(run.out == "1 labels were looked through; no doubt was found.\n");
+    CHECK(run.err.empty());
+    CHECK(run.status == 0);
+}
+
+TEST_CASE("audit command: a catalog with a slip, in words and in JSON")
+{
+    const test::TempFolder folder;
+    const auto catalog = folder.file("shop");
+    REQUIRE(catalog::load({folder.write("a.csv", head + sound + slipped)}, catalog));
+    const auto run = audit(catalog);
+    CHECK(run.status == 1);
+    CHECK(run.out == "2 labels were looked through; 1 have something to look at on the package.\n"
+                     "slipped_by_ten: 1 (most likely a slip; 21 CFR 101.9(d)(7)(ii), (c)(1)(i))\n"
+                     "  09520141001083 Oat rings: Sodium: 1,600 mg does not fit 7%, but 160 mg would. A decimal point "
+                     "may have slipped by one or two places.\n");
+    const auto json = nlohmann::json::parse(audit(catalog, true).out);
+    CHECK(json.at("form") == "pairstand audit");
+    CHECK(json.at("labels") == 2);
+    CHECK(json.at("doubted") == 1);
+    const auto& sample = json.at("rules").at(0).at("samples").at(0);
+    CHECK(sample.at("gtin") == "09520141001083");
+    CHECK(sample.at("nutrient") == "sodium");
+    CHECK(sample.at("found").at("amount") == "1600");
+    CHECK(sample.at("likely").at("amount") == "160");
+}
+
+TEST_CASE("audit command: names that stand twice, samples are capped, counts are not")
+{
+    const test::TempFolder folder;
+    const auto run = audit(folder.write("a.csv", head + sound + slipped + twice), false, 1);
+    CHECK(run.status == 1);
+    CHECK(run.out.find("3 labels were looked through; 3 have something") != std::string::npos);
+    CHECK(run.out.find("duplicate_name: 2 (worth a look; common practice)\n") != std::string::npos);
+    CHECK(run.out.find("  ... and 1 more\n") != std::string::npos);
+}
+
+TEST_CASE("audit command: what cannot be read")
+{
+    const test::TempFolder folder;
+    const auto missing = audit(folder.file("nothing.csv"));
+    CHECK(missing.status == 2);
+    CHECK(missing.out.empty());
+    CHECK(missing.err.starts_with("pairstand audit: "));
+    CHECK(audit(folder.write("empty.csv", "")).status == 2);
+}
+
+TEST_CASE("audit guide: docs/audit.md has every rule with its severity and source")
+{
+    std::ifstream file(std::string(PAIRSTAND_SOURCE) + "/docs/audit.md");
+    std::stringstream guide;
+    guide << file.rdbuf();
+    std::size_t rows = 0;
+    for (const auto& rule : core::doubt_rules()) {
+        const auto row = "\n| `" + std::string(rule.name) + "` | " + std::string(core::severity_name(rule.severity)) +
+                         " | " + std::string(rule.citation) + " | ";
+        CAPTURE(row);
+        CHECK(guide.str().find(row) != std::string::npos);
+    }
+    for (auto at = guide.str().find("\n| `"); at != std::string::npos; at = guide.str().find("\n| `", at + 1))
+        ++rows;
+    CHECK(rows == core::doubt_rule_count);
+}
