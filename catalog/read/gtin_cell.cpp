@@ -101,6 +101,17 @@ core::Result<core::Gtin> read_number(std::string_view cell)
     return gtin;
 }
 
+/// "2", five digits of an item and five zeros, with the check digit that belongs there: no package prints this number,
+/// so whoever writes it cannot copy its last digit.
+std::optional<std::string> item_without_price(std::string_view cell)
+{
+    constexpr std::size_t body = 11;
+    if (cell.size() != body + 1 || cell.find_first_not_of("0123456789") != std::string_view::npos || cell[0] != '2' ||
+        cell.substr(6, 5) != "00000")
+        return std::nullopt;
+    return std::string(cell.substr(0, body)) + core::check_digit(cell.substr(0, body));
+}
+
 core::CodeClass class_of_cell(const core::Gtin& gtin, std::string_view cell)
 {
     return core::class_of(gtin, printed_length(gtin, cell));
@@ -119,6 +130,8 @@ core::Result<core::Gtin> read_gtin(std::string_view cell)
 core::Result<core::Gtin> read_own_number(std::string_view cell)
 {
     auto gtin = read_number(cell);
+    if (const auto item = item_without_price(cell); !gtin && item)
+        return refuse(gtin.error().kind, cell, *item + " (the check digit that fits)");
     if (!gtin || core::is_stores_own(class_of_cell(*gtin, cell)))
         return gtin;
     if (core::names_one_product(class_of_cell(*gtin, cell)))

@@ -239,6 +239,7 @@ Json product_json(const core::Product& product)
     return {{"gtin", product.gtin.digits()},
             {"name", product.name},
             {"brand", product.brand},
+            {"this_place_only", product.this_place_only},
             {"serving",
              {{"household", label.serving.household},
               {"size", label.serving.metric ? Json(core::measure_text(*label.serving.metric)) : Json()}}},

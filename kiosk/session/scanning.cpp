@@ -16,6 +16,24 @@ bool shows_digits_only(std::string_view text)
     return !text.empty() && text.find_first_not_of("0123456789") == std::string_view::npos;
 }
 
+/// The label that this place gave to a number of its own, or to all packages of an item with their price or weight in
+/// their numbers. Another store's number must not find this store's food: nothing else is found under such a number.
+std::optional<core::Product> own_label(const core::Gtin& gtin, const Lookup& lookup)
+{
+    auto product = lookup(gtin);
+    if (!product)
+        if (const auto item = core::without_measure(gtin))
+            product = lookup(*item);
+    return product && product->this_place_only ? product : std::nullopt;
+}
+
+std::optional<core::Product> label_of(const core::Gtin& gtin, core::CodeClass code_class, const Lookup& lookup)
+{
+    if (code_class == core::CodeClass::Coupon || code_class == core::CodeClass::Refund)
+        return std::nullopt;
+    return core::is_stores_own(code_class) ? own_label(gtin, lookup) : lookup(gtin);
+}
+
 } // namespace
 
 std::vector<Candidate> candidates(const Scan& scan)
@@ -36,16 +54,11 @@ Scanned look_up(const Scan& scan, const Lookup& lookup)
     Scanned scanned;
     scanned.code = shows_digits_only(scan.text) ? scan.text.substr(0, enough_to_show) : "";
     for (const auto& candidate : candidates(scan)) {
-        // Another store's number must not find this store's food: numbers that name no product are not looked up.
         const auto code_class = core::class_of(candidate.gtin, candidate.printed_digits);
-        const bool own_number = code_class == core::CodeClass::RestrictedRegion ||
-                                code_class == core::CodeClass::RestrictedCompany ||
-                                code_class == core::CodeClass::Coupon || code_class == core::CodeClass::Refund;
-        if (!own_number)
-            if (auto product = lookup(candidate.gtin)) {
-                scanned.products.push_back(std::move(*product));
-                continue;
-            }
+        if (auto product = label_of(candidate.gtin, code_class, lookup)) {
+            scanned.products.push_back(std::move(*product));
+            continue;
+        }
         if (core::is_case(candidate.gtin)) {
             scanned.answer = Scanned::Answer::Case;
         } else if (core::names_one_product(code_class)) {

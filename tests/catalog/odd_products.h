@@ -10,7 +10,7 @@ namespace test {
 
 /// One of them.
 struct OddProduct {
-    std::string why;            ///< what is odd about it
+    std::string why; ///< what is odd about it
     core::Product product;
     bool beyond_labels = false; ///< it holds what no label prints, to reach the ends of what is stored
 };

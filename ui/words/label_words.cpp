@@ -27,6 +27,8 @@ public:
 
     LabelWords write()
     {
+        if (product_.this_place_only)
+            sentence(language_.text(TextId::label_this_place));
         sizes();
         figures(label_.per_serving, true);
         second_column();

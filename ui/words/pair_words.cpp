@@ -313,6 +313,10 @@ PairWords pair_words(const core::Comparison& comparison, const core::Product& le
     words.sides = {side_words(left, true, comparison.basis, language),
                    side_words(right, false, comparison.basis, language)};
     words.first = first_sentences(comparison, left.label, right.label, language);
+    for (const auto* side : {&right, &left})
+        if (side->this_place_only)
+            words.first.insert(words.first.begin(),
+                               language.fill(TextId::pair_this_place, {{"side", place_of(side == &left, language)}}));
     if (comparison.why == Why::Comparable && core::is_eaten(comparison.basis))
         words.guide = language.text(TextId::guide_short);
     words.bases = bases_words(comparison, left.label, right.label, language);

@@ -42,7 +42,7 @@ namespace ui {
     X(trans_fat_named) X(trans_fat_look) X(trans_fat_not_recorded) X(allergen_milk) X(allergen_egg) \
     X(allergen_fish) X(allergen_crustaceans) X(allergen_tree_nuts) X(allergen_peanuts) X(allergen_wheat) \
     X(allergen_soybeans) X(allergen_sesame) \
-    X(label_caution) X(label_origin) \
+    X(label_caution) X(label_origin) X(label_this_place) X(pair_this_place) \
     X(label_panel_older) X(label_audience_1_3) X(label_audience_infant) X(label_scan_another) \
     X(label_percent_guide) X(label_percent_guide_child) X(label_not_significant) \
     /* The 5/20 reading, always in a sentence */ \

@@ -56,3 +56,26 @@ TEST_CASE("gtin cell: every slip has its own words")
     }
     CHECK(catalog::read_gtin(std::string(1'000'000, '1')).error().place.found.size() <= 40);
 }
+
+TEST_CASE("gtin cell: a number of this place is taken only where it is said to be one")
+{
+    for (const auto* own : {"212345000007", "406602301468", "2112345000008", "0406602301468"}) {
+        CAPTURE(own);
+        CHECK(catalog::read_own_number(own).has_value());
+        const auto refused = catalog::read_gtin(own);
+        REQUIRE_FALSE(refused.has_value());
+        CHECK(refused.error().kind == Kind::NotAProductCode);
+        CHECK(refused.error().place.expected ==
+              "a product's number; this one is a store's own and means something else in the next store: with yes in "
+              "the column this_place_only it gets a label for this place alone");
+    }
+    const auto everywhere = catalog::read_own_number("9521234543213");
+    REQUIRE_FALSE(everywhere.has_value());
+    CHECK(everywhere.error().place.expected ==
+          "a number that a store gives itself (2, 4, 02, 04 or 20 to 29 in front); this one names its product "
+          "everywhere: leave this_place_only empty");
+    CHECK(catalog::read_own_number("9811234567891").error().place.expected ==
+          "a product's number; this one is of a coupon or a refund");
+    // The check digit of an item whose price is written as zeros can be told: no package prints it.
+    CHECK(catalog::read_own_number("212345000008").error().place.expected.starts_with("212345000007 ("));
+}

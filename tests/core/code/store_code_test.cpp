@@ -48,3 +48,27 @@ TEST_CASE("store code: what is in a store's own number is found nowhere else")
 }
 
 } // namespace test
+
+TEST_CASE("store code: numbers that a place gives itself are told from all others")
+{
+    // GS1 General Specifications, release 18: 2.1.13 and 2.1.14 (restricted circulation), 1.4.2 (prefixes).
+    using core::CodeClass;
+    for (const auto own : {CodeClass::RestrictedRegion, CodeClass::RestrictedCompany})
+        CHECK(core::is_stores_own(own));
+    for (const auto other : {CodeClass::Product, CodeClass::Demo, CodeClass::Coupon, CodeClass::Refund, CodeClass::Isbn,
+                             CodeClass::Reserved, CodeClass::Unassigned, CodeClass::Unused})
+        CHECK_FALSE(core::is_stores_own(other));
+}
+
+TEST_CASE("store code: the number of an item is found in numbers with a price or a weight")
+{
+    // GS1 General Specifications, release 18, 2.1.14.2; five digits of item behind the 2: common practice.
+    const auto item = [](const char* digits) { return core::without_measure(core::Gtin::parse(digits).value()); };
+    CHECK(item("212345704998") == core::Gtin::parse("212345000007").value());
+    CHECK(item("0212345704998") == core::Gtin::parse("212345000007").value());
+    CHECK(item("212345000007") == core::Gtin::parse("212345000007").value());
+    CHECK(item("212346704997") != item("212345704998"));
+    CHECK_FALSE(item("406602301468").has_value());  // U.P.C. prefix 4: divided as its company likes
+    CHECK_FALSE(item("2112345000008").has_value()); // 20 to 29: each country divides them otherwise
+    CHECK_FALSE(item("9520000000011").has_value());
+}

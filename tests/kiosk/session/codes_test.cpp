@@ -135,4 +135,54 @@ TEST_CASE("codes: a store's own number is not looked up, even when a catalog has
     CHECK_FALSE(station.state().sides[0]);
 }
 
+namespace {
+
+/// A label that the leader gave to a number of this place.
+core::Product own_label(const std::string& digits, const std::string& name, bool this_place_only = true)
+{
+    auto product = *small_store().find(core::Gtin::parse(shelf::oats).value());
+    product.gtin = core::Gtin::parse(digits).value();
+    product.name = name;
+    product.this_place_only = this_place_only;
+    return product;
+}
+
+} // namespace
+
+TEST_CASE("codes: a number of this place finds the label that it was given here, and says whose it is")
+{
+    Station station;
+    station.store.put(own_label("406602301468", "Rice, repacked"));
+    station.scan("406602301468");
+    CHECK(station.on(Side::Left) == "Rice, repacked");
+    CHECK(station.state().screen == ScreenId::OneLabel);
+    CHECK(station.state().label->pieces.at(0).name ==
+          "This label is for this place only: its number was given here, and names a different food elsewhere.");
+    station.scan(shelf::wheat);
+    CHECK(station.state().pair->first.at(0) ==
+          "Left: a label for this place only. Its number was given here, and names a different food elsewhere.");
+}
+
+TEST_CASE("codes: packages with their price in the number find the label of their item, a whole number goes first")
+{
+    Station station;
+    station.store.put(own_label("212345000007", "Bean salad"));
+    station.scan("212345704998");
+    CHECK(station.on(Side::Left) == "Bean salad");
+    station.store.put(own_label("212345704998", "Bean salad, large"));
+    station.scan("212345704998");
+    CHECK(station.on(Side::Right) == "Bean salad, large");
+    station.scan("212346704997");
+    CHECK(station.notice() == "212346704997 is a store's own number: it names a different food in another store.");
+}
+
+TEST_CASE("codes: a store's own number finds nothing that was not meant for this place")
+{
+    Station station;
+    station.store.put(own_label("406602301468", "Somebody's food", false));
+    station.scan("406602301468");
+    CHECK(station.on(Side::Left).empty());
+    CHECK(station.notice() == "406602301468 is a store's own number: it names a different food in another store.");
+}
+
 } // namespace test
