@@ -81,6 +81,14 @@ std::string serving_size(const core::Serving& serving)
     return serving.household.empty() ? std::string(not_printed) : "";
 }
 
+/// A number that people reckon with stays one, unless a spreadsheet would take a printed 0 off its end ("0.50").
+bool stays_number(const SheetColumn& column, const std::string& cell)
+{
+    const bool number = column.nutrient || column.field == Field::Servings || column.field == Field::Panel ||
+                        column.field == Field::SourceRow;
+    return number && (cell.find('.') == std::string::npos || !cell.ends_with('0'));
+}
+
 core::Error not_carried(const core::Product& product, std::string column)
 {
     return {core::Error::Kind::BadValue, "export",
@@ -194,7 +202,8 @@ core::Result<std::string> row_text(const core::Product& product, const std::vect
     CsvRow row;
     std::string text;
     for (const auto* const column : columns) {
-        row.cells.push_back(made_harmless(cell_of(product, *column)));
+        auto cell = cell_of(product, *column);
+        row.cells.push_back(stays_number(*column, cell) ? cell : made_harmless(cell));
         reading.header.columns.push_back(column);
         text.append(text.empty() ? "" : ",").append(quoted(row.cells.back()));
     }
