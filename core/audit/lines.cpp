@@ -178,14 +178,37 @@ Doubt of_off_grid(const Facts& facts, Nutrient nutrient)
     return {.rule = R::OffTheGrid, .nutrient = nutrient, .found = found};
 }
 
-/// More than half of what any food holds: sodium chloride is 39.3 percent sodium (atomic weights, CIAAW).
+/// Salt is 39.3 percent sodium (atomic weights), so nothing holds more than 40.
 bool too_much_sodium(const Facts& facts)
 {
-    return facts.has_serving && Wide{facts.of(N::Sodium).low} * 100 > Wide{facts.serving.high} * 40;
+    return facts.has(N::Sodium) && facts.has_serving && facts.of(N::Sodium).low / 2 > facts.serving.high / 5;
 }
 
+/// Of all foods brain holds most: 3 percent of its weight, a third of its fat (USDA FoodData Central, SR Legacy). So a
+/// gram and more, and more than half of the fat, is no cholesterol of a food.
+bool too_much_cholesterol(const Facts& facts)
+{
+    constexpr std::int64_t gram = 1'000'000'000;
+    return facts.has(N::Cholesterol) && facts.knows(N::TotalFat) && facts.of(N::Cholesterol).low > gram &&
+           facts.of(N::Cholesterol).low > facts.of(N::TotalFat).high / 2;
+}
+
+void doubt_thousandfold(const Facts& facts, Nutrient nutrient, std::vector<Doubt>& doubts)
+{
+    if ((facts.contradicted & bit(nutrient)) != 0)
+        return; // told with its percent
+    const Figure& found = *facts.line_of(nutrient).amount;
+    doubts.push_back({.rule = R::UnitSwapped, .nutrient = nutrient, .found = found});
+    doubts.back().likely = before(nutrient, found, {1, 1'000, R::UnitSwapped}, facts.product.label.panel);
+}
+
+/// Minerals, which no food holds many times the Daily Value of; vitamins are added to that much.
+constexpr Lines minerals = bit(N::Calcium) | bit(N::Iron) | bit(N::Potassium) | bit(N::Phosphorus) | bit(N::Magnesium) |
+                           bit(N::Zinc) | bit(N::Chloride);
+
 /// A vitamin or mineral without a percent, as far from its Daily Value as no label prints it: below 0.2 percent, where
-/// 21 CFR 101.9(c)(8)(iii) lets it be 0, or above 50 times (common practice; IU of vitamin D: above twice).
+/// 21 CFR 101.9(c)(8)(iii) lets it be 0, or above twice it for minerals and vitamin D, above 50 times for other
+/// vitamins (common practice).
 std::optional<Slip> out_of_reach(const Facts& facts, Nutrient nutrient)
 {
     const Line& line = facts.line_of(nutrient);
@@ -199,7 +222,7 @@ std::optional<Slip> out_of_reach(const Facts& facts, Nutrient nutrient)
         return Slip{1'000, 1, R::UnitSwapped};
     if (nutrient == N::VitaminD && nano > 2 * daily)
         return nano > 100 * daily ? Slip{1, 1'000, R::UnitSwapped} : Slip{1, 40, R::UnitSwapped};
-    if (nano / 50 > daily)
+    if (nano / ((bit(nutrient) & minerals) != 0 ? 2 : 50) > daily)
         return Slip{1, 1'000, R::UnitSwapped};
     return std::nullopt;
 }
@@ -215,11 +238,10 @@ void doubt_far_amounts(const Facts& facts, std::vector<Doubt>& doubts)
             doubts.back().likely = before(nutrient, found, *slip, panel);
         }
     });
-    if (!facts.has(N::Sodium) || !too_much_sodium(facts) || (facts.contradicted & bit(N::Sodium)) != 0)
-        return;
-    const Figure& found = *facts.line_of(N::Sodium).amount;
-    doubts.push_back({.rule = R::UnitSwapped, .nutrient = N::Sodium, .found = found});
-    doubts.back().likely = before(N::Sodium, found, {1, 1'000, R::UnitSwapped}, panel);
+    if (too_much_sodium(facts))
+        doubt_thousandfold(facts, N::Sodium, doubts);
+    if (too_much_cholesterol(facts))
+        doubt_thousandfold(facts, N::Cholesterol, doubts);
 }
 
 } // namespace
