@@ -71,7 +71,8 @@ std::optional<Doubt> slipped_calories(const Facts& facts, Reach counted)
                 reach && allowed(*reach, counted, near_percent))
                 return Doubt{.rule = R::SlippedByTen, .nutrient = N::Calories, .found = found, .likely = figure};
     const std::int64_t kilocalories = found.amount.nano() / 4184 * 1000; // 4.184 kJ: NIST SP 811, Appendix B
-    if (kilocalories > 0 && allowed({kilocalories, kilocalories}, counted, 2))
+    constexpr std::int64_t few = 20'000'000'000;                         // among a few calories anything fits
+    if (kilocalories >= few && allowed({kilocalories, kilocalories}, counted, 2))
         return Doubt{.rule = R::Kilojoules,
                      .nutrient = N::Calories,
                      .found = found,

@@ -23,6 +23,35 @@ DailyValues laid_flat()
     return all;
 }
 
+/// The ranges behind the commonest percents, worked out once: most lines of all labels print one of these.
+class CommonPercents {
+public:
+    CommonPercents()
+    {
+        for (int percent = 0; percent < count; ++percent) {
+            whole_[static_cast<std::size_t>(percent)] = range_behind(PercentRounding::Whole, {percent, false});
+            vitamin_[static_cast<std::size_t>(percent)] = range_behind(PercentRounding::Vitamin, {percent, false});
+        }
+    }
+    [[nodiscard]] std::optional<Range<Percent>> find(PercentRounding rounding, const PrintedPercent& printed) const
+    {
+        if (printed.less_than || printed.percent < 0 || printed.percent >= count)
+            return range_behind(rounding, printed);
+        return (rounding == PercentRounding::Whole ? whole_ : vitamin_)[static_cast<std::size_t>(printed.percent)];
+    }
+
+private:
+    static constexpr int count = 128;
+    std::array<std::optional<Range<Percent>>, count> whole_;
+    std::array<std::optional<Range<Percent>>, count> vitamin_;
+};
+
+std::optional<Range<Percent>> percents_behind(PercentRounding rounding, const PrintedPercent& printed)
+{
+    static const CommonPercents common;
+    return common.find(rounding, printed);
+}
+
 constexpr std::int64_t hundred_percent = 100'000'000'000;
 
 /// Whether an amount reaches into what a percent stands for; edges that touch are a half that went the other way.
@@ -56,7 +85,7 @@ void read_percent(Facts& facts, Nutrient nutrient, const Line& line)
     const auto rounding = percent_rounding(nutrient, label.panel);
     if (rounding == PercentRounding::None)
         return;
-    const auto percents = range_behind(rounding, *line.percent);
+    const auto percents = percents_behind(rounding, *line.percent);
     if (!percents) {
         facts.percent_off |= bit(nutrient);
         return;

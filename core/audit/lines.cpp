@@ -167,6 +167,16 @@ std::optional<Doubt> other_daily_values(const Facts& facts)
     return std::nullopt;
 }
 
+/// The other panel, where a single line speaks for it, no slip explains that line, and all others fit both.
+std::optional<Panel> only_other_panel(const Facts& facts)
+{
+    const auto& label = facts.product.label;
+    const Panel other = label.panel == Panel::Of2016 ? Panel::Older : Panel::Of2016;
+    if (std::popcount(facts.contradicted) != 1 || facts.agreeing == 0 || misfits(facts, other, label.audience) > 0)
+        return std::nullopt;
+    return other;
+}
+
 /// An amount off the grid: in another unit, or no figure of a label.
 Doubt of_off_grid(const Facts& facts, Nutrient nutrient)
 {
@@ -206,7 +216,7 @@ void doubt_thousandfold(const Facts& facts, Nutrient nutrient, std::vector<Doubt
 constexpr Lines minerals = bit(N::Calcium) | bit(N::Iron) | bit(N::Potassium) | bit(N::Phosphorus) | bit(N::Magnesium) |
                            bit(N::Zinc) | bit(N::Chloride);
 
-/// A vitamin or mineral without a percent, as far from its Daily Value as no label prints it: below 0.2 percent, where
+/// A vitamin or mineral without a percent, as far from its Daily Value as no label prints it: below 0.05 percent, where
 /// 21 CFR 101.9(c)(8)(iii) lets it be 0, or above twice it for minerals and vitamin D, above 50 times for other
 /// vitamins (common practice).
 std::optional<Slip> out_of_reach(const Facts& facts, Nutrient nutrient)
@@ -218,7 +228,7 @@ std::optional<Slip> out_of_reach(const Facts& facts, Nutrient nutrient)
     const std::int64_t nano = line.amount->amount.nano();
     if (daily == 0 || nano == 0)
         return std::nullopt;
-    if (nano < daily / 500 && !line.worked_back)
+    if (nano < daily / 2'000 && !line.worked_back)
         return Slip{1'000, 1, R::UnitSwapped};
     if (nutrient == N::VitaminD && nano > 2 * daily)
         return nano > 100 * daily ? Slip{1, 1'000, R::UnitSwapped} : Slip{1, 40, R::UnitSwapped};
@@ -264,7 +274,13 @@ void doubt_lines(const Facts& facts, std::vector<Doubt>& doubts)
         doubts.push_back(std::move(*other));
         return;
     }
-    each(facts.contradicted, [&](Nutrient nutrient) { doubts.push_back(of_contradicted(facts, nutrient)); });
+    each(facts.contradicted, [&](Nutrient nutrient) {
+        Doubt doubt = of_contradicted(facts, nutrient);
+        if (doubt.rule == R::PercentAgainstAmount)
+            if (const auto panel = only_other_panel(facts))
+                doubt = {.rule = R::OtherPanel, .panel = panel};
+        doubts.push_back(std::move(doubt));
+    });
 }
 
 void leave_out_what_follows(std::vector<Doubt>& doubts)

@@ -138,6 +138,15 @@ TEST_CASE("audit: percents of another panel or age are one doubt, not many")
     CHECK(audit(older).front().panel == core::Panel::Older);
     older.label.panel = core::Panel::Older;
     CHECK(audit(older).empty());
+    // One line is enough where no slip explains it: 10 g of fat are 15% of 65 g; 13% of 78 g.
+    auto one_line = make_product("03600029145", "Cheese",
+                                 make_label("30 g", "about 8",
+                                            {{N::Calories, "120"},
+                                             {N::TotalFat, "10", "15%"},
+                                             {N::Sodium, "180", "8%"},
+                                             {N::TotalCarbohydrate, "0", "0%"},
+                                             {N::Protein, "7"}}));
+    CHECK(rules_of(one_line) == Rules{DoubtRule::OtherPanel});
 
     // Ages 1 to 3: fat 39 g, sodium 1,500 mg, carbohydrate 150 g, fiber 14 g (21 CFR 101.9(c)(9)).
     auto young = make_product("03600029145", "Oat rounds for small children",
