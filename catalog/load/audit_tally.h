@@ -41,6 +41,13 @@ public:
     /// Counts a doubt that came of many labels; `doubted` says whether the label had none of its own.
     void add(DoubtSample sample, bool newly_doubted);
 
+    /// Whether the next doubt of this rule is kept as a sample.
+    [[nodiscard]] bool takes_samples(core::DoubtRule rule) const { return of(rule).count < most_samples_; }
+
+    /// Counts doubts that a leader approved (catalog/store/doubts.h): they are told by number only.
+    void add_approved(std::size_t count) { approved_ += count; }
+
+    [[nodiscard]] std::size_t approved() const { return approved_; }
     [[nodiscard]] std::size_t labels() const { return labels_; }
     [[nodiscard]] std::size_t doubted() const { return doubted_; } ///< labels with a doubt
     [[nodiscard]] const DoubtCount& of(core::DoubtRule rule) const { return found_[static_cast<std::size_t>(rule)]; }
@@ -49,6 +56,7 @@ private:
     std::size_t most_samples_;
     std::size_t labels_ = 0;
     std::size_t doubted_ = 0;
+    std::size_t approved_ = 0;
     std::array<DoubtCount, core::doubt_rule_count> found_;
 };
 

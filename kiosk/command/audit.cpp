@@ -13,8 +13,10 @@
 
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
 #include <optional>
 #include <ostream>
+#include <vector>
 
 namespace kiosk {
 namespace {
@@ -44,39 +46,61 @@ core::Result<Source> read_source(const std::string& path, const ui::Language& la
     return source;
 }
 
+/// Takes out the doubts that a leader approved for this label as it stands; returns how many.
+std::size_t leave_out(const catalog::Approvals& approvals, const core::Product& product,
+                      std::vector<core::Doubt>& doubts)
+{
+    return std::erase_if(doubts, [&](const core::Doubt& doubt) {
+        return approvals.find(product, core::info(doubt.rule).name).has_value();
+    });
+}
+
+/// Counts the labels of one name, and shows some.
+void tell_of_one_name(const catalog::SameName& group, const catalog::Store& store, const catalog::Approvals& approvals,
+                      catalog::AuditTally& tally)
+{
+    constexpr auto rule = core::DoubtRule::DuplicateName;
+    for (const auto& one : group) {
+        const auto& other = &one == &group.front() ? group[1] : group.front();
+        catalog::DoubtSample sample{one.gtin, "", "", "", 0, {rule}, {other.gtin}};
+        if (tally.takes_samples(rule) || !approvals.all().empty())
+            if (const auto product = store.find(one.gtin)) {
+                if (approvals.find(*product, core::info(rule).name)) {
+                    tally.add_approved(1);
+                    continue;
+                }
+                sample.name = product->name;
+                sample.brand = product->brand;
+                sample.source = product->origin.source;
+                sample.row = product->origin.row;
+            }
+        tally.add(std::move(sample), !one.doubted);
+    }
+}
+
 /// Labels one after the other, then the names that stand twice. Memory grows by 16 bytes a product.
 catalog::AuditTally look_through(const catalog::Store& store, std::size_t samples)
 {
     catalog::AuditTally tally(samples);
     catalog::Duplicates names;
-    std::optional<core::Gtin> last;
-    while (const auto product = store.next_after(last ? &*last : nullptr)) {
-        const auto doubts = core::audit(*product);
-        tally.add(*product, doubts);
-        names.add(*product, !doubts.empty());
-        last = product->gtin;
-    }
-    names.each_group([&](const catalog::SameName& group) {
-        for (const auto& one : group) {
-            const auto& other = &one == &group.front() ? group[1] : group.front();
-            const auto& seen = tally.of(core::DoubtRule::DuplicateName);
-            catalog::DoubtSample sample{one.gtin, "", "", "", 0, {core::DoubtRule::DuplicateName}, {other.gtin}};
-            if (seen.samples.size() < samples)
-                if (const auto product = store.find(one.gtin)) {
-                    sample.name = product->name;
-                    sample.brand = product->brand;
-                    sample.source = product->origin.source;
-                    sample.row = product->origin.row;
-                }
-            tally.add(std::move(sample), !one.doubted);
-        }
+    const auto approvals = store.approvals();
+    store.for_each([&](const core::Product& product) {
+        auto doubts = core::audit(product);
+        if (!doubts.empty())
+            tally.add_approved(leave_out(approvals, product, doubts));
+        tally.add(product, doubts);
+        names.add(product, !doubts.empty());
+        return true;
     });
+    names.each_group([&](const catalog::SameName& group) { tell_of_one_name(group, store, approvals, tally); });
     return tally;
 }
 
 void tell(const catalog::AuditTally& tally, const ui::Language& language, std::ostream& out)
 {
     const std::string labels = std::to_string(tally.labels());
+    if (tally.approved() > 0)
+        out << language.fill(TextId::audit_hidden, {{"n", std::to_string(tally.approved())}}) << '\n';
     if (tally.doubted() == 0) {
         out << language.fill(TextId::audit_none, {{"n", labels}}) << '\n';
         return;
@@ -101,12 +125,48 @@ void tell(const catalog::AuditTally& tally, const ui::Language& language, std::o
     }
 }
 
+int refused(const std::string& sentence, std::ostream& err)
+{
+    err << "pairstand audit: " << sentence << ".\n";
+    return 2;
+}
+
+/// Writes down "I looked, the package says so" for one product and one rule.
+int approve(const AuditArguments& asked, const std::string& today, const ui::Language& language, std::ostream& out,
+            std::ostream& err)
+{
+    const auto rule = core::doubt_rule_named(asked.rule);
+    if (!rule)
+        return refused(language.fill(TextId::audit_no_rule, {{"rule", asked.rule}}), err);
+    const auto readable = catalog::Store::open(asked.source, catalog::Store::Mode::ReadOnly);
+    if (!readable && readable.error().kind == core::Error::Kind::NoCatalog)
+        return refused(language.fill(TextId::audit_no_catalog, {{"source", asked.source}}), err);
+    auto store = readable ? catalog::Store::open(asked.source, catalog::Store::Mode::Write)
+                          : core::Result<catalog::Store>(tl::make_unexpected(readable.error()));
+    if (!store) {
+        err << "pairstand audit: " << ui::sentence(store.error(), language) << '\n';
+        return 2;
+    }
+    const auto gtin = core::Gtin::parse(asked.approve);
+    const auto product = gtin ? store->find(*gtin) : std::nullopt;
+    if (!product)
+        return refused(language.fill(TextId::audit_no_product, {{"code", asked.approve}}), err);
+    const auto doubts = core::audit(*product);
+    if (*rule != core::DoubtRule::DuplicateName && !std::ranges::count(doubts, *rule, &core::Doubt::rule))
+        return refused(language.fill(TextId::audit_no_doubt, {{"name", product->name}, {"rule", asked.rule}}), err);
+    store->approve(*gtin, asked.rule, core::Date::parse(today).value());
+    out << language.fill(TextId::audit_approved, {{"rule", asked.rule}, {"name", product->name}}) << '\n';
+    return 0;
+}
+
 } // namespace
 
-int audit(const AuditArguments& asked, std::ostream& out, std::ostream& err)
+int audit(const AuditArguments& asked, const std::string& today, std::ostream& out, std::ostream& err)
 {
     const auto languages = read_languages(data_folder());
     const auto& language = language_named(asked.language, languages);
+    if (!asked.approve.empty())
+        return approve(asked, today, language, out, err);
     const auto source = read_source(asked.source, language, err);
     if (!source) {
         err << "pairstand audit: " << ui::sentence(source.error(), language) << '\n';

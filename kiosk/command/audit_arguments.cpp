@@ -13,6 +13,12 @@ void add_audit(CLI::App& command, AuditArguments& audit, const std::string& lang
     command.add_option("--samples", audit.samples, "how many labels are shown of each rule")
         ->check(CLI::Range(0, 1000))
         ->capture_default_str();
+    auto* const approve =
+        command.add_option("--approve", audit.approve, "code of a product: you looked, and the package says so");
+    auto* const rule = command.add_option("--rule", audit.rule,
+                                          "with --approve: the rule that is not told of it again, such as calories");
+    approve->needs(rule);
+    rule->needs(approve);
     command
         .add_option("--lang", audit.language, "language of the answer" + (languages.empty() ? "" : ": " + languages))
         ->capture_default_str();

@@ -9,11 +9,13 @@ class App;
 
 namespace kiosk {
 
-/// pairstand audit CATALOG|SHEET.
+/// pairstand audit CATALOG|SHEET [--approve CODE --rule NAME].
 struct AuditArguments {
     std::string source; ///< a catalog or a sheet
     bool json = false;
-    int samples = 5; ///< of each rule
+    int samples = 5;          ///< of each rule
+    std::string approve = {}; ///< digits of a product; empty: look through all
+    std::string rule = {};    ///< that is approved
     std::string language = "en";
     bool operator==(const AuditArguments&) const = default;
 };

@@ -56,11 +56,8 @@ Json audit_json(const catalog::AuditTally& tally, const ui::Language& language)
                          {"count", found.count},
                          {"samples", std::move(samples)}});
     }
-    return {{"form", "pairstand audit"},
-            {"version", audit_json_version},
-            {"labels", tally.labels()},
-            {"doubted", tally.doubted()},
-            {"rules", std::move(rules)}};
+    return {{"form", "pairstand audit"},  {"version", audit_json_version}, {"labels", tally.labels()},
+            {"doubted", tally.doubted()}, {"approved", tally.approved()},  {"rules", std::move(rules)}};
 }
 
 std::string sample_sentence(const catalog::DoubtSample& sample, const ui::Language& language)

@@ -163,7 +163,8 @@ namespace ui {
     X(doubt_audience_adult) X(doubt_audience_1_3) X(doubt_audience_infant) X(doubt_grid) X(doubt_per_hundred_g) \
     X(doubt_per_hundred_ml) X(doubt_part) X(doubt_parts) X(doubt_weight) X(doubt_calories) X(doubt_net) \
     X(doubt_reference) X(doubt_young_food) X(doubt_duplicate) X(doubt_severity_wrong) X(doubt_severity_likely) \
-    X(doubt_severity_unusual) X(audit_none) X(audit_some) X(audit_rule) X(audit_more) \
+    X(doubt_severity_unusual) X(audit_none) X(audit_some) X(audit_rule) X(audit_more) X(audit_hidden) X(audit_approved) X(audit_no_rule) \
+    X(audit_no_product) X(audit_no_doubt) X(audit_no_catalog) \
     X(compare_two) \
     X(compare_unknown) X(compare_case) X(compare_no_product) X(compare_same) X(compare_second) \
     X(compare_second_package) X(sound_none)

@@ -22,7 +22,7 @@ Run audit(const std::string& source, bool json = false, int samples = 5)
 {
     std::ostringstream out;
     std::ostringstream err;
-    const int status = kiosk::audit({.source = source, .json = json, .samples = samples}, out, err);
+    const int status = kiosk::audit({.source = source, .json = json, .samples = samples}, "2026-11-26", out, err);
     return {status, out.str(), err.str()};
 }
 
@@ -73,6 +73,41 @@ TEST_CASE("audit command: names that stand twice, samples are capped, counts are
     CHECK(run.out.find("3 labels were looked through; 3 have something") != std::string::npos);
     CHECK(run.out.find("duplicate_name: 2 (worth a look; common practice)\n") != std::string::npos);
     CHECK(run.out.find("  ... and 1 more\n") != std::string::npos);
+}
+
+TEST_CASE("audit command: what a leader looked at is not told again until the label changes")
+{
+    const test::TempFolder folder;
+    const auto catalog = folder.file("shop");
+    REQUIRE(catalog::load({folder.write("a.csv", head + sound + slipped)}, catalog));
+    const auto approve = [&](const std::string& source, const std::string& code, const std::string& rule) {
+        std::ostringstream out;
+        std::ostringstream err;
+        const int status = kiosk::audit({.source = source, .approve = code, .rule = rule}, "2026-11-26", out, err);
+        return Run{status, out.str(), err.str()};
+    };
+    CHECK(approve(catalog, "9520141001083", "nothing").err ==
+          "pairstand audit: \"nothing\" is no rule of the audit; docs/audit.md names them.\n");
+    CHECK(
+        approve(catalog, "9520141001083", "calories").err ==
+        "pairstand audit: the audit does not doubt Oat rings by the rule calories, so there is nothing to approve.\n");
+    CHECK(approve(catalog, "9520141001120", "slipped_by_ten").status == 2);
+    CHECK(approve(folder.file("a.csv"), "9520141001083", "slipped_by_ten").err.find("is a sheet; load it first") !=
+          std::string::npos);
+    CHECK(audit(catalog).status == 1);
+    const auto done = approve(catalog, "9520141001083", "slipped_by_ten");
+    CHECK(done.status == 0);
+    CHECK(done.out == "slipped_by_ten is not told of Oat rings again until its label changes.\n");
+    const auto quiet = audit(catalog);
+    CHECK(quiet.status == 0);
+    CHECK(quiet.out == "1 doubts are not told, because you looked at the package and it says so.\n"
+                       "2 labels were looked through; no doubt was found.\n");
+    CHECK(nlohmann::json::parse(audit(catalog, true).out).at("approved") == 1);
+    // Another figure: what was looked at says nothing of it.
+    auto other = slipped;
+    other.replace(other.find("1600"), 4, "1610");
+    REQUIRE(catalog::load({folder.write("b.csv", head + other)}, catalog));
+    CHECK(audit(catalog).status == 1);
 }
 
 TEST_CASE("audit command: what cannot be read")
