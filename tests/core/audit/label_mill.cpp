@@ -16,213 +16,6 @@ using core::Content;
 
 constexpr std::int64_t milligram = 1'000'000;
 
-/// From low to high, both included.
-struct Span {
-    std::int64_t low;
-    std::int64_t high;
-};
-
-/// A kind of food; contents in thousandths of its weight, sodium in milligrams of 100 g. Typical foods of such kinds:
-/// common practice.
-struct Kind {
-    const char* name;
-    const char* category; ///< of the release; empty: none
-    bool volume;
-    Span serving; ///< tenths of a gram or millilitre
-    Span fat;
-    Span carbohydrate;
-    Span protein;
-    Span fiber;  ///< thousandths of the carbohydrate
-    Span sugars; ///< thousandths of the carbohydrate
-    Span polyol; ///< thousandths of the carbohydrate
-    Span sodium;
-    bool alcohol;
-};
-
-constexpr Kind kinds[] = {
-    {"cereal",
-     "",
-     false,
-     {300, 600},
-     {10, 120},
-     {650, 850},
-     {50, 120},
-     {40, 150},
-     {50, 400},
-     {0, 0},
-     {200, 700},
-     false},
-    {"bran", "", false, {250, 450}, {20, 60}, {700, 800}, {90, 160}, {350, 600}, {50, 250}, {0, 0}, {0, 600}, false},
-    {"cookies",
-     "Cookies & Biscuits",
-     false,
-     {250, 400},
-     {150, 300},
-     {550, 700},
-     {30, 80},
-     {10, 60},
-     {300, 600},
-     {0, 0},
-     {150, 500},
-     false},
-    {"bread",
-     "Breads & Buns",
-     false,
-     {260, 600},
-     {10, 60},
-     {420, 520},
-     {70, 130},
-     {30, 150},
-     {20, 150},
-     {0, 0},
-     {350, 650},
-     false},
-    {"yogurt",
-     "Yogurt",
-     false,
-     {1'500, 1'700},
-     {0, 50},
-     {40, 160},
-     {30, 100},
-     {0, 20},
-     {700, 950},
-     {0, 0},
-     {30, 80},
-     false},
-    {"milk",
-     "Milk",
-     true,
-     {2'400, 2'400},
-     {0, 40},
-     {40, 110},
-     {30, 40},
-     {0, 10},
-     {900, 1'000},
-     {0, 0},
-     {35, 80},
-     false},
-    {"soda", "Soda", true, {2'400, 3'600}, {0, 0}, {0, 130}, {0, 0}, {0, 0}, {980, 1'000}, {0, 0}, {0, 25}, false},
-    {"chips",
-     "Chips, Pretzels & Snacks",
-     false,
-     {280, 300},
-     {100, 380},
-     {480, 700},
-     {50, 90},
-     {30, 90},
-     {10, 80},
-     {0, 0},
-     {300, 900},
-     false},
-    {"nuts",
-     "",
-     false,
-     {280, 350},
-     {450, 600},
-     {150, 300},
-     {150, 250},
-     {300, 500},
-     {100, 300},
-     {0, 0},
-     {0, 450},
-     false},
-    {"soup", "", false, {2'300, 2'450}, {2, 50}, {30, 110}, {10, 50}, {50, 200}, {50, 300}, {0, 0}, {200, 380}, false},
-    {"cheese", "", false, {210, 300}, {180, 350}, {5, 40}, {200, 280}, {0, 0}, {0, 500}, {0, 0}, {400, 1'200}, false},
-    {"oil", "", false, {130, 150}, {950, 1'000}, {0, 0}, {0, 0}, {0, 0}, {0, 0}, {0, 0}, {0, 10}, false},
-    {"candy with sugar alcohol",
-     "",
-     false,
-     {150, 400},
-     {0, 250},
-     {600, 980},
-     {0, 60},
-     {0, 50},
-     {0, 50},
-     {500, 950},
-     {0, 150},
-     false},
-    {"small serving: spice",
-     "",
-     false,
-     {5, 50},
-     {10, 130},
-     {200, 650},
-     {30, 150},
-     {300, 600},
-     {50, 200},
-     {0, 0},
-     {0, 35'000},
-     false},
-    {"small serving: sauce",
-     "",
-     false,
-     {50, 170},
-     {0, 100},
-     {30, 500},
-     {0, 60},
-     {10, 100},
-     {300, 900},
-     {0, 0},
-     {500, 6'000},
-     false},
-    {"small serving: mint",
-     "",
-     false,
-     {8, 30},
-     {0, 20},
-     {850, 990},
-     {0, 10},
-     {0, 0},
-     {800, 1'000},
-     {0, 0},
-     {0, 20},
-     false},
-    {"wine", "Alcohol", true, {1'450, 1'500}, {0, 0}, {5, 60}, {0, 2}, {0, 0}, {300, 900}, {0, 0}, {2, 10}, true},
-    {"meal",
-     "",
-     false,
-     {1'800, 3'200},
-     {20, 110},
-     {80, 220},
-     {40, 110},
-     {60, 180},
-     {80, 300},
-     {0, 0},
-     {150, 420},
-     false},
-    {"vegetables",
-     "",
-     false,
-     {850, 1'300},
-     {0, 8},
-     {30, 140},
-     {8, 50},
-     {250, 450},
-     {200, 500},
-     {0, 0},
-     {0, 300},
-     false},
-    {"shake powder",
-     "",
-     false,
-     {300, 450},
-     {20, 80},
-     {50, 300},
-     {500, 800},
-     {30, 200},
-     {200, 600},
-     {0, 0},
-     {200, 700},
-     false},
-};
-
-/// A food as it truly is: billionths in one serving.
-struct Food {
-    std::int64_t serving = 0;
-    std::int64_t of[core::nutrient_count] = {};
-    std::int64_t& operator[](N nutrient) { return of[static_cast<std::size_t>(nutrient)]; }
-};
-
 core::Measure measure(std::int64_t nano, bool volume)
 {
     if (volume)
@@ -251,11 +44,10 @@ std::int64_t LabelMill::between(std::int64_t low, std::int64_t high)
     return low + static_cast<std::int64_t>(dice_() % static_cast<std::uint64_t>(high - low + 1));
 }
 
-MadeLabel LabelMill::sound(Written written)
+TrueFood LabelMill::grow(const FoodKind& kind)
 {
-    const Kind& kind = kinds[between(0, std::size(kinds) - 1)];
-    const auto draw = [this](Span span) { return between(span.low, span.high); };
-    Food food;
+    const auto draw = [this](Spread span) { return between(span.low, span.high); };
+    TrueFood food;
     food.serving = draw(kind.serving) * 100 * milligram;
     const auto share = [](std::int64_t whole, std::int64_t thousandths) { return whole / 1'000 * thousandths; };
     food[N::TotalFat] = share(food.serving, draw(kind.fat));
@@ -284,6 +76,11 @@ MadeLabel LabelMill::sound(Written written)
     if (kind.serving.high < 200)
         food[N::VitaminD] = 0;
 
+    return food;
+}
+
+void LabelMill::count_calories(const FoodKind& kind, TrueFood& food)
+{
     // Calories in billionths; alcohol from a tenth to a seventh of the serving's weight.
     auto fat_factor = std::int64_t{900};
     auto protein_factor = std::int64_t{400};
@@ -294,14 +91,17 @@ MadeLabel LabelMill::sound(Written written)
         protein_factor = between(340, 436);
         carbohydrate_factor = between(360, 416);
     }
-    std::int64_t full = carbohydrate - food[N::SugarAlcohol];
+    std::int64_t full = food[N::TotalCarbohydrate] - food[N::SugarAlcohol];
     std::int64_t few = food[N::SugarAlcohol] / 100 * between(0, 300); // (F): 0 to 3.0
     if (way > 70)                                                     // (C): fiber counts for nothing, or 2
         few += food[N::DietaryFiber] / 100 * (way > 85 ? 0 : 200), full -= food[N::DietaryFiber];
     food[N::Calories] = food[N::TotalFat] / 100 * fat_factor + food[N::Protein] / 100 * protein_factor +
                         full / 100 * carbohydrate_factor + few +
                         (kind.alcohol ? food.serving / 100 * between(9, 12) * 7 : 0);
+}
 
+core::Label LabelMill::print(const FoodKind& kind, TrueFood& food, Written written)
+{
     core::Label label;
     const auto who = between(1, 100);
     label.panel = who <= 20 ? core::Panel::Older : core::Panel::Of2016;
@@ -327,7 +127,16 @@ MadeLabel LabelMill::sound(Written written)
             print(nutrient);
     if (food[N::SugarAlcohol] > 0)
         print(N::SugarAlcohol);
+    return label;
+}
 
+MadeLabel LabelMill::sound(Written written)
+{
+    const FoodKind& kind =
+        food_kinds()[static_cast<std::size_t>(between(0, static_cast<std::int64_t>(food_kinds().size()) - 1))];
+    TrueFood food = grow(kind);
+    count_calories(kind, food);
+    const core::Label label = print(kind, food, written);
     core::Product product{core::Gtin::parse("036000291452").value(),
                           kind.alcohol ? "Red wine" : kind.name,
                           "",

@@ -3,7 +3,9 @@
 #pragma once
 
 #include "core/product.h"
+#include "tests/core/audit/invented_foods_table.h"
 
+#include <cstddef>
 #include <cstdint>
 #include <optional>
 #include <random>
@@ -23,6 +25,13 @@ enum class Spoiled {
     UnitSwap,    ///< g for mg, mg for mcg, or the other way round; IU; kilojoules
     PerHundred,  ///< all amounts are those of 100 g or mL, in whole and tenths
     ServingSlip, ///< the serving size ten times or a tenth
+};
+
+/// A food as it truly is: billionths in one serving.
+struct TrueFood {
+    std::int64_t serving = 0;
+    std::int64_t of[core::nutrient_count] = {};
+    std::int64_t& operator[](core::Nutrient nutrient) { return of[static_cast<std::size_t>(nutrient)]; }
 };
 
 /// One made label.
@@ -46,6 +55,9 @@ private:
     [[nodiscard]] std::int64_t between(std::int64_t low, std::int64_t high);
     [[nodiscard]] bool happens(int percent) { return between(1, 100) <= percent; }
     void swap_unit(core::Nutrient nutrient, core::Line& line);
+    [[nodiscard]] TrueFood grow(const FoodKind& kind);
+    void count_calories(const FoodKind& kind, TrueFood& food);
+    [[nodiscard]] core::Label print(const FoodKind& kind, TrueFood& food, Written written);
     std::mt19937_64 dice_;
 };
 
