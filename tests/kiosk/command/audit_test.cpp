@@ -1,5 +1,6 @@
 #include "catalog/load/load.h"
 #include "core/audit/doubt.h"
+#include "kiosk/command/arguments.h"
 #include "kiosk/command/audit.h"
 #include "kiosk/command/audit_arguments.h"
 #include "tests/support/temp_folder.h"
@@ -33,6 +34,18 @@ const std::string slipped = "9520141001083,Oat rings,Cedar Hollow,2026-11-25,39 
 const std::string twice = "9520141001120,OAT  ROUNDS,cedar hollow,2026-11-25,39 g,140,1,160,7,31,3\n";
 
 } // namespace
+
+TEST_CASE("audit command: its arguments")
+{
+    CHECK(std::get<kiosk::AuditArguments>(kiosk::read_arguments({"audit", "a.csv", "--json", "--lang", "es"})) ==
+          kiosk::AuditArguments{.source = "a.csv", .json = true, .samples = 5, .language = "es"});
+    CHECK(std::get<kiosk::AuditArguments>(kiosk::read_arguments({"audit", "c", "--approve", "1", "--rule", "calories"}))
+              .rule == "calories");
+    for (const std::vector<std::string>& wrong : {std::vector<std::string>{"audit"}, {"audit", "c", "--approve", "1"}})
+        CHECK(std::holds_alternative<kiosk::Misused>(kiosk::read_arguments(wrong)));
+    CHECK(std::get<kiosk::Printed>(kiosk::read_arguments({"audit", "--help"})).text.find("Exit status") !=
+          std::string::npos);
+}
 
 TEST_CASE("audit command: a sheet without a doubt")
 {
