@@ -41,7 +41,8 @@ constexpr Slip slips[] = {
 };
 
 /// International Units for micrograms or milligrams: vitamin D 40 IU a microgram, vitamin A 0.3 microgram an IU (as
-/// retinol), vitamin E 0.67 milligram an IU (d-alpha-tocopherol). Source: 21 CFR 101.9(c)(8)(iv), FDA conversions.
+/// retinol), vitamin E 0.67 milligram an IU (d-alpha-tocopherol). Source: federal table of unit conversions; vitamin D:
+/// memory.
 std::optional<Slip> international_units(Nutrient nutrient)
 {
     if (nutrient == N::VitaminD)
@@ -194,7 +195,7 @@ bool too_much_sodium(const Facts& facts)
     return facts.has(N::Sodium) && facts.has_serving && facts.of(N::Sodium).low / 2 > facts.serving.high / 5;
 }
 
-/// Of all foods brain holds most: 3 percent of its weight, a third of its fat (USDA FoodData Central, SR Legacy). So a
+/// Of all foods brain holds most: 3 percent of its weight, a third of its fat (memory). So a
 /// gram and more, and more than half of the fat, is no cholesterol of a food.
 bool too_much_cholesterol(const Facts& facts)
 {

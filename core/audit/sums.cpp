@@ -41,7 +41,7 @@ void doubt_sum(const Facts& facts, N whole, std::initializer_list<N> parts, std:
                       .least = Content::from_nano(least)});
 }
 
-/// Grams that a millilitre holds at most: honey has about 1.42 (USDA FoodData Central, household measures), so 1.5.
+/// Grams that a millilitre holds at most: honey has about 1.42 (memory), so 1.5.
 constexpr std::int64_t heaviest_tenths = 15;
 
 void doubt_weight(const Facts& facts, std::vector<Doubt>& doubts)
