@@ -4,6 +4,7 @@
 #include "catalog/load/release_amounts.h"
 #include "catalog/load/release_heads.h"
 #include "catalog/load/release_products.h"
+#include "catalog/load/work_folder.h"
 #include "catalog/read/release_files.h"
 #include "catalog/read/release_json.h"
 #include "catalog/store/store.h"
@@ -22,35 +23,20 @@ auto cannot_write(const fs::path& into, const std::string& detail)
     return core::refuse(Error::Kind::CannotWrite, detail, core::Place{into.string(), 0, {}, {}, {}});
 }
 
-/// A folder for what is set aside, beside the catalog; gone with its contents.
-class WorkFolder {
-public:
-    explicit WorkFolder(const fs::path& into) : path_(into.string() + ".loading")
-    {
-        fs::remove_all(path_);
-        fs::create_directory(path_);
-    }
-    WorkFolder(const WorkFolder&) = delete;
-    WorkFolder& operator=(const WorkFolder&) = delete;
-    ~WorkFolder()
-    {
-        std::error_code left; // it is cleared away by the next load
-        fs::remove_all(path_, left);
-    }
-    [[nodiscard]] const fs::path& path() const { return path_; }
-
-private:
-    fs::path path_;
-};
-
 /// One load.
 class Loading {
 public:
-    Loading(const ReleaseFiles& files, const fs::path& into, const ReleaseLoad& asked)
-        : files_(files), into_(into), asked_(asked), work_(into), texts_(work_.path() / "texts")
+    Loading(const ReleaseFiles& files, const fs::path& source, const fs::path& into, const ReleaseLoad& asked)
+        : files_(files), into_(into), asked_(asked), work_(into, fingerprint_of(files, source, asked.choice)),
+          texts_(work_.path() / "texts", work_.done() != WorkFolder::Done::Nothing)
     {
+        if (work_.done() != WorkFolder::Done::Nothing)
+            loaded_.report = work_.report();
         loaded_.report.bytes = files.size();
     }
+
+    /// Nothing is left of the load but the catalog; without it a later load of the same files goes on here.
+    void clear() const { work_.clear(); }
 
     /// Writes the new catalog into `aside`.
     core::Result<ReleaseLoaded> write(const fs::path& aside)
@@ -65,9 +51,12 @@ public:
         auto release = heads();
         if (!release || loaded_.cancelled)
             return ended(release);
-        AmountParts parts(release->heads, work_.path());
-        if (const auto read = amounts(*release, parts); !read || loaded_.cancelled)
-            return ended(read);
+        const bool again = work_.done() == WorkFolder::Done::Amounts;
+        AmountParts parts(release->heads, work_.path(), again);
+        if (!again)
+            if (const auto read = amounts(*release, parts); !read || loaded_.cancelled)
+                return ended(read);
+        work_.note_amounts(loaded_.report);
         products(*release, parts, aside, std::move(old));
         return std::move(loaded_);
     }
@@ -83,12 +72,17 @@ private:
 
     core::Result<ReadRelease> heads()
     {
-        RecordHeads heads(texts_, asked_.choice, loaded_.report);
-        if (const auto read = files_.json ? json_heads(heads) : csv_heads(heads); !read)
-            return tl::make_unexpected(read.error());
-        if (loaded_.cancelled)
-            return ReadRelease{};
-        ReadRelease release{heads.sorted(), {}, files_.json ? json_digits : 0};
+        ReadRelease release{{}, {}, files_.json ? json_digits : 0};
+        if (work_.done() == WorkFolder::Done::Nothing) {
+            RecordHeads heads(texts_, asked_.choice, loaded_.report);
+            if (const auto read = files_.json ? json_heads(heads) : csv_heads(heads); !read)
+                return tl::make_unexpected(read.error());
+            if (loaded_.cancelled)
+                return release;
+            release.heads = heads.sorted();
+            work_.note_heads(release.heads, loaded_.report);
+        } else
+            release.heads = work_.heads();
         release.name = release_name(release.heads);
         return release;
     }
@@ -193,11 +187,13 @@ core::Result<ReleaseLoaded> load_release(const fs::path& source, const fs::path&
     if (!writing)
         return tl::make_unexpected(writing.error());
     try {
-        auto loaded = Loading(*files, into, asked).write(writing->aside());
-        if (!loaded || loaded->cancelled || loaded->report.taken == 0)
-            return loaded;
-        if (const auto done = writing->commit(); !done)
-            return tl::make_unexpected(done.error());
+        Loading loading(*files, source, into, asked);
+        auto loaded = loading.write(writing->aside());
+        if (loaded && !loaded->cancelled && loaded->report.taken > 0)
+            if (const auto done = writing->commit(); !done)
+                return tl::make_unexpected(done.error());
+        if (loaded)
+            loading.clear();
         return loaded;
     } catch (const std::runtime_error& broken) { // the database's or the disk's word for no room, no permission, ...
         return cannot_write(into, broken.what());

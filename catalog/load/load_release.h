@@ -24,8 +24,9 @@ struct ReleaseLoaded {
 
 /// Reads the release at `source` into the catalog at `into`, which is made when it is not there. Of several records of
 /// a product the newest is taken. An entry of the leader's own stays over the release's. Whoever has the old catalog
-/// open goes on reading it; a load that breaks off changes nothing.
-/// Errors: those of find_release, ReleaseTable and Store::open, Busy, CannotWrite.
+/// open goes on reading it; a load that breaks off changes nothing, and the next one of the same files and choice goes
+/// on where it was: what it had set aside lies in "CATALOG.loading" until then. Errors: those of find_release,
+/// ReleaseTable and Store::open, Busy, CannotWrite.
 [[nodiscard]] core::Result<ReleaseLoaded> load_release(const std::filesystem::path& source,
                                                        const std::filesystem::path& into, const ReleaseLoad& asked = {},
                                                        Disk& disk = real_disk());

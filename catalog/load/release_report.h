@@ -57,6 +57,8 @@ public:
         if (++found.count <= Found::most_samples)
             found.samples.push_back(sample());
     }
+    /// What an earlier part of the same load had counted.
+    void restore(Finding finding, Found found) { found_[static_cast<std::size_t>(finding)] = std::move(found); }
     [[nodiscard]] const Found& of(Finding finding) const { return found_[static_cast<std::size_t>(finding)]; }
 
     std::size_t records = 0;  ///< rows of branded_food.csv, or objects of the JSON

@@ -49,6 +49,7 @@ enum class Why {
     FigureOffTheRule,       ///< a figure that the rounding rule never prints
     AmountAgainstPercent,   ///< amount and percent of one line cannot both be true
     PartAgainstWhole,       ///< more of a part than of the whole
+    FigureWorkedBack,       ///< a figure worked back from an amount per 100: the package may print another
     PercentsOfUnlikeLabels, ///< only percents, and they count from different Daily Values
 };
 

@@ -27,6 +27,8 @@ Why why_of(Contradiction contradiction)
         return Why::FigureOffTheRule;
     case Contradiction::AmountAgainstPercent:
         return Why::AmountAgainstPercent;
+    case Contradiction::WorkedBack:
+        return Why::FigureWorkedBack;
     case Contradiction::PartAgainstWhole:
         break;
     }

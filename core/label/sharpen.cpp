@@ -72,6 +72,14 @@ bool percent_off_the_rule(const Label& label, const Column& column, Nutrient nut
     return line && line->percent && rounding != PercentRounding::None && !range_behind(rounding, *line->percent);
 }
 
+/// A figure of which the release does not tell for certain that the package prints it is compared with nothing, and
+/// tells nothing of other lines.
+void leave_out_worked_back(Backwards& line)
+{
+    line.contradiction = Contradiction::WorkedBack;
+    line.content.reset();
+}
+
 void contradict(Backwards& line, Contradiction contradiction, std::optional<Nutrient> against)
 {
     if (!line.contradiction) {
@@ -125,7 +133,9 @@ std::span<const PartOf> parts_of_wholes()
 
 bool SharpColumn::inconsistent() const
 {
-    return std::ranges::any_of(lines_, [](const Backwards& line) { return line.contradiction.has_value(); });
+    return std::ranges::any_of(lines_, [](const Backwards& line) {
+        return line.contradiction.has_value() && line.contradiction != Contradiction::WorkedBack;
+    });
 }
 
 SharpColumn sharpen(const Label& label, const Column& column)
@@ -136,6 +146,8 @@ SharpColumn sharpen(const Label& label, const Column& column)
         read_line(label, column, known.nutrient, line);
         if (percent_off_the_rule(label, column, known.nutrient))
             contradict(line, Contradiction::OffTheRule, std::nullopt);
+        if (const Line* printed = column.find(known.nutrient); printed && printed->worked_back)
+            leave_out_worked_back(line);
     }
     hold_parts_against_wholes(sharp);
     narrow_parts_and_wholes(sharp);

@@ -18,6 +18,7 @@ enum class Contradiction {
     OffTheRule,           ///< a figure that the rounding rule never prints
     AmountAgainstPercent, ///< no true amount prints both
     PartAgainstWhole,     ///< more of a part than of the whole, or the other way round
+    WorkedBack, ///< no contradiction, but as little to rely on: Line::worked_back, the package may print another
 };
 
 /// One nutrient of a column read backwards, with what narrowed it: the steps of *why*.

@@ -141,6 +141,7 @@ enum class Reason {
     UnlikeMeasures,         ///< grams on the label, a cup or spoon in the rule (or the other way round)
     FigureNotPrinted,
     FigureOffTheRule, ///< a figure that no lawful label prints, or figures that contradict each other
+    FigureWorkedBack, ///< a figure worked back from a release: the package may print another
     MayBeMainDish,    ///< limits of meals and main dishes may hold instead, and no label tells
     NeedsReferenceFood,
     NeedsPackageWords,

@@ -52,7 +52,8 @@ tl::expected<Range<Content>, Reason> true_content(const Label& label, Nutrient n
     const auto nominal = in_units ? std::optional(Content::whole(1)) : std::nullopt;
     const Backwards back = sharpen(label, label.per_serving).of(nutrient);
     if (back.contradiction)
-        return tl::make_unexpected(Reason::FigureOffTheRule);
+        return tl::make_unexpected(back.contradiction == Contradiction::WorkedBack ? Reason::FigureWorkedBack
+                                                                                   : Reason::FigureOffTheRule);
     const auto behind = nominal ? content_behind(label, label.per_serving, nutrient, nominal) : back.content;
     if (behind && behind->high.nano() <= most)
         return *behind;

@@ -79,10 +79,25 @@ const char* json_name(core::Why why)
         return "servings_off_the_rule";
     case core::Why::FigureOffTheRule:
         return "figure_off_the_rule";
+    case core::Why::FigureWorkedBack:
+        return "figure_worked_back";
     case core::Why::PercentsOfUnlikeLabels:
         break;
     }
     return "percents_of_unlike_labels";
+}
+
+const char* json_name(core::Origin::Kind kind)
+{
+    switch (kind) {
+    case core::Origin::Kind::Release:
+        return "release";
+    case core::Origin::Kind::TypedHere:
+        return "typed_here";
+    case core::Origin::Kind::Sheet:
+        break;
+    }
+    return "sheet";
 }
 
 const char* json_name(core::Source source)
@@ -252,7 +267,9 @@ Json product_json(const core::Product& product)
             {"ingredients", ingredients_json(product)},
             {"allergens", allergens_json(product)},
             {"entered_on", product.origin.entered_on.text()},
-            {"source", product.origin.source}};
+            {"source", product.origin.source},
+            {"source_kind", json_name(product.origin.kind)},
+            {"source_row", product.origin.row}};
 }
 
 /// "100 g", "1 cup", "3/2 servings"; empty where the basis names its amount itself, or cannot be compared.

@@ -48,6 +48,8 @@ const char* json_name(core::Reason reason)
         return "figure_not_printed";
     case core::Reason::FigureOffTheRule:
         return "figure_off_the_rule";
+    case core::Reason::FigureWorkedBack:
+        return "figure_worked_back";
     case core::Reason::MayBeMainDish:
         return "may_be_main_dish";
     case core::Reason::NeedsReferenceFood:

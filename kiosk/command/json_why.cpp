@@ -57,6 +57,8 @@ const char* json_name(core::Contradiction contradiction)
         return "off_the_rule";
     case core::Contradiction::AmountAgainstPercent:
         return "amount_against_percent";
+    case core::Contradiction::WorkedBack:
+        return "worked_back";
     case core::Contradiction::PartAgainstWhole:
         break;
     }

@@ -174,6 +174,7 @@ std::optional<TextId> why_text(Why why)
     case Why::FigureOffTheRule:
     case Why::AmountAgainstPercent:
     case Why::PartAgainstWhole:
+    case Why::FigureWorkedBack:
         return std::nullopt; // said of the side, with its figures
     case Why::PercentsOfUnlikeLabels:
         return TextId::why_percents;

@@ -41,6 +41,9 @@ std::string contradiction_sentence(const core::Shown& shown, core::Nutrient nutr
             {{"side", place},
              {"amount", amount_words(*shown.printed->amount, nutrient, language)},
              {"percent", percent_words(shown.printed->percent->percent, shown.printed->percent->less_than, language)}});
+    case core::Contradiction::WorkedBack:
+        return language.fill(TextId::contradicts_nothing_sure,
+                             {{"side", place}, {"figure", printed_words(shown, nutrient, language)}});
     case core::Contradiction::PartAgainstWhole:
         break;
     }

@@ -7,6 +7,7 @@
 #include "ui/words/contradiction_words.h"
 #include "ui/words/ingredient_words.h"
 #include "ui/words/numbers.h"
+#include "ui/words/origin_words.h"
 #include "ui/words/pair_words.h"
 
 namespace ui {
@@ -203,9 +204,7 @@ private:
         }
         if (!product_.note.empty())
             sentence(product_.note);
-        sentence(language_.fill(TextId::label_origin, {{"date", product_.origin.entered_on.text()},
-                                                       {"source", product_.origin.source},
-                                                       {"row", std::to_string(product_.origin.row)}}));
+        sentence(origin_sentence(product_, language_));
     }
 
     const core::Product& product_;

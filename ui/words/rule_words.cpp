@@ -70,6 +70,8 @@ std::string reason_words(const Answer& answer, const Language& language)
                                                               : TextId::rule_why_not_printed);
     case Reason::FigureOffTheRule:
         return about(TextId::rule_why_off);
+    case Reason::FigureWorkedBack:
+        return about(TextId::rule_why_worked_back);
     case Reason::MayBeMainDish:
         return language.text(TextId::rule_why_main_dish);
     case Reason::NeedsReferenceFood:

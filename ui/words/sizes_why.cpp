@@ -2,6 +2,7 @@
 #include "core/compare/why.h"
 #include "core/label/sharpen.h"
 #include "ui/words/numbers.h"
+#include "ui/words/origin_words.h"
 #include "ui/words/why_words.h"
 
 namespace ui {
@@ -24,9 +25,7 @@ WhyWords sizes_why_words(const core::Product& product, const Language& language)
         say(language.fill(TextId::why_net, {{"net", label.net_quantity->printed}}));
     if (sharp.sizes.contradict)
         say(language.fill(TextId::contradicts_net, {{"side", product.name}}));
-    say(language.fill(TextId::label_origin, {{"date", product.origin.entered_on.text()},
-                                             {"source", product.origin.source},
-                                             {"row", std::to_string(product.origin.row)}}));
+    say(origin_sentence(product, language));
     say(language.text(TextId::why_label_may_be_wrong));
     return words;
 }

@@ -42,7 +42,8 @@ namespace ui {
     X(trans_fat_named) X(trans_fat_look) X(trans_fat_not_recorded) X(allergen_milk) X(allergen_egg) \
     X(allergen_fish) X(allergen_crustaceans) X(allergen_tree_nuts) X(allergen_peanuts) X(allergen_wheat) \
     X(allergen_soybeans) X(allergen_sesame) \
-    X(label_caution) X(label_origin) X(label_this_place) X(pair_this_place) \
+    X(label_caution) X(label_origin) X(label_this_place) X(pair_this_place) X(label_origin_release) \
+    X(label_origin_typed) \
     X(label_panel_older) X(label_audience_1_3) X(label_audience_infant) X(label_scan_another) \
     X(label_percent_guide) X(label_percent_guide_child) X(label_not_significant) \
     /* The 5/20 reading, always in a sentence */ \
@@ -66,7 +67,7 @@ namespace ui {
     X(why_servings_net) \
     X(why_percents) X(why_shown_per_serving) \
     X(why_offer) X(prepared_apart) X(inconsistent_side) X(inconsistent_label) \
-    X(contradicts_rule) X(contradicts_percent) X(contradicts_whole) X(contradicts_net) X(panels_unlike) X(guide_one_serving) \
+    X(contradicts_rule) X(contradicts_nothing_sure) X(contradicts_percent) X(contradicts_whole) X(contradicts_net) X(panels_unlike) X(guide_one_serving) \
     X(guide_package) \
     X(guide_short) \
     X(guide_line) X(both_sides) X(range_percent) X(range_percent_unsure) X(range_percent_any) X(about) \
@@ -129,7 +130,7 @@ namespace ui {
     X(rule_meets_not) X(rule_limit_meets) X(rule_limit_meets_not) X(rule_wic_meets) X(rule_wic_meets_not) \
     X(rule_cannot) X(rule_wic_cannot) X(rule_true_content) X(rule_why_straddles) X(rule_why_ounce) \
     X(rule_why_no_reference) X(rule_why_reference_words) X(rule_why_no_size) X(rule_why_unlike) \
-    X(rule_why_not_printed) X(rule_why_no_percent) X(rule_why_off) X(rule_why_main_dish) X(rule_why_other_food) \
+    X(rule_why_not_printed) X(rule_why_no_percent) X(rule_why_off) X(rule_why_worked_back) X(rule_why_main_dish) X(rule_why_other_food) \
     X(rule_why_package) X(rule_why_unread) X(rule_limit) X(rule_limit_first) X(rule_limit_decides) \
     X(rule_limit_doubt) X(rule_named_limit) X(rule_below) X(rule_at_most) X(rule_at_least) X(rule_of_daily) \
     X(rule_of_calories) X(rule_per_reference) X(rule_per_reference_bare) X(rule_per_serving) X(rule_per_portion) \

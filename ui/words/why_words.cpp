@@ -6,6 +6,7 @@
 #include "ui/words/beside_words.h"
 #include "ui/words/ingredient_words.h"
 #include "ui/words/numbers.h"
+#include "ui/words/origin_words.h"
 #include "ui/words/pair_words.h"
 
 #include <algorithm>
@@ -38,9 +39,7 @@ public:
             say(step_words(step, nutrient_, product.label, ground.basis, language_));
         if (nutrient_ == Nutrient::TransFat)
             say(trans_fat_of_label(product.label, language_));
-        say(language_.fill(TextId::label_origin, {{"date", product.origin.entered_on.text()},
-                                                  {"source", product.origin.source},
-                                                  {"row", std::to_string(product.origin.row)}}));
+        say(origin_sentence(product, language_));
     }
 
     void finding(const core::Comparison& comparison, const core::Row& row);
