@@ -1,180 +1,209 @@
 #include "catalog/read/published_csv.h"
 
 #include <algorithm>
-#include <cstring>
-#include <numeric>
+#include <csv.h>
+#include <new>
 
 namespace catalog {
 namespace {
 
-constexpr std::size_t piece = 1U << 20U;
-constexpr std::size_t every_field = 500; // of a header
+constexpr std::size_t piece = 64U << 10U; // bytes taken apart at a time: small enough to stay in the processor's memory
+constexpr std::size_t every_field = 500;  // of a header
+constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
 
-std::string without_doubled_quotes(std::string_view text)
-{
-    std::string plain;
-    plain.reserve(text.size());
-    for (std::size_t i = 0; i < text.size(); ++i) {
-        plain += text[i];
-        if (text[i] == '"' && i + 1 < text.size() && text[i + 1] == '"')
-            ++i;
-    }
-    return plain;
-}
+/// Where a field lies in the letters of the rows that wait.
+struct Field {
+    std::size_t at = 0;
+    std::size_t size = 0;
+};
 
 } // namespace
 
-PublishedCsv::PublishedCsv(ByteStream& bytes, std::string source) : bytes_(&bytes), source_(std::move(source))
+/// The rows of one piece, and what the library needs between two.
+struct PublishedCsv::Inside {
+    Inside(ByteStream& from, std::string name) : bytes(&from), source(std::move(name)), buffer(piece)
+    {
+        if (csv_init(&parser, 0) != 0)
+            throw std::bad_alloc();
+        wanted_at.assign(every_field, 0);
+        for (std::size_t i = 0; i < every_field; ++i)
+            wanted_at[i] = i;
+        wanted_count = every_field;
+    }
+    Inside(const Inside&) = delete;
+    Inside& operator=(const Inside&) = delete;
+    ~Inside() { csv_free(&parser); }
+
+    static constexpr std::size_t none = static_cast<std::size_t>(-1);
+
+    // Nothing may be thrown through the library, since it is C.
+    static void take_field(void* text, std::size_t size, void* self) noexcept
+    {
+        auto& in = *static_cast<Inside*>(self);
+        const std::size_t column = in.columns++;
+        const std::size_t wanted = column < in.wanted_at.size() ? in.wanted_at[column] : none;
+        if (wanted == none)
+            return;
+        try {
+            in.fields[in.fields.size() - in.wanted_count + wanted] = {in.letters.size(), size};
+            in.letters.append(static_cast<const char*>(text), size);
+        } catch (const std::bad_alloc&) {
+            in.out_of_memory = true;
+        }
+    }
+    static void take_row(int, void* self) noexcept
+    {
+        auto& in = *static_cast<Inside*>(self);
+        try {
+            in.columns_of_rows.push_back(in.columns);
+            in.columns = 0;
+            in.fields.resize(in.fields.size() + in.wanted_count);
+        } catch (const std::bad_alloc&) {
+            in.out_of_memory = true;
+        }
+    }
+
+    /// Keeps only the row under way.
+    void forget_rows_behind()
+    {
+        const std::vector<Field> under_way(fields.end() - static_cast<std::ptrdiff_t>(wanted_count), fields.end());
+        std::string kept;
+        fields.clear();
+        for (const auto& field : under_way) {
+            fields.push_back({kept.size(), field.size});
+            kept += letters.substr(field.at, field.size);
+        }
+        letters = std::move(kept);
+        columns_of_rows.clear();
+        row_at = 0;
+    }
+
+    /// Takes the next piece apart. False at the end of the file.
+    core::Result<bool> fill()
+    {
+        const auto got = bytes->read(buffer.data(), buffer.size());
+        if (!got)
+            return tl::make_unexpected(got.error());
+        std::string_view text(buffer.data(), *got);
+        if (read == 0 && text.starts_with(byte_order_mark)) // put there by who saved it again
+            text.remove_prefix(byte_order_mark.size());
+        read += *got;
+        if (*got == 0) {
+            if (!ended)
+                csv_fini(&parser, take_field, take_row, this);
+            ended = true;
+        } else
+            csv_parse(&parser, text.data(), text.size(), take_field, take_row, this);
+        if (out_of_memory || csv_error(&parser) == CSV_ENOMEM)
+            throw std::bad_alloc();
+        since_row = columns_of_rows.empty() ? since_row + *got : 0;
+        if (since_row > longest_row)
+            return core::refuse(core::Error::Kind::TooLarge, "a row without end",
+                                core::Place{source, row + 1, {}, {}, "rows of at most 4 MB"});
+        return *got != 0;
+    }
+
+    core::Result<bool> next()
+    {
+        while (row_at == columns_of_rows.size()) {
+            forget_rows_behind();
+            const auto filled = fill();
+            if (!filled)
+                return filled;
+            if (!*filled && columns_of_rows.empty())
+                return false;
+        }
+        ++row_at;
+        ++row;
+        return true;
+    }
+
+    void want(const std::vector<std::size_t>& places)
+    {
+        std::vector<std::size_t> at(header_columns, none);
+        for (std::size_t i = 0; i < places.size(); ++i)
+            if (places[i] < at.size())
+                at[places[i]] = i;
+        // Rows that were taken apart with the header have all their fields.
+        std::vector<Field> only;
+        for (std::size_t start = 0; start < fields.size(); start += wanted_count)
+            for (const auto place : places)
+                only.push_back(place < wanted_count ? fields[start + place] : Field{});
+        fields = std::move(only);
+        wanted_at = std::move(at);
+        wanted_count = places.size();
+    }
+
+    ByteStream* bytes;
+    std::string source;
+    std::vector<char> buffer;
+    csv_parser parser{};
+    std::vector<std::size_t> wanted_at; ///< for each column which wanted field it is
+    std::size_t wanted_count = 0;
+    std::string letters;                      ///< of the rows that wait, and of the one under way
+    std::vector<Field> fields;                ///< as many as are wanted for each of them
+    std::vector<std::size_t> columns_of_rows; ///< how many columns each row that waits has
+    std::size_t row_at = 0;                   ///< how many of them were given
+    std::size_t columns = 0;                  ///< of the row under way
+    std::size_t header_columns = every_field;
+    std::size_t row = 0;
+    std::uint64_t read = 0;
+    std::size_t since_row = 0;
+    bool ended = false;
+    bool out_of_memory = false;
+};
+
+PublishedCsv::PublishedCsv(ByteStream& bytes, std::string source)
+    : inside_(std::make_unique<Inside>(bytes, std::move(source)))
 {
-    buffer_.resize(2 * piece);
+    inside_->fields.resize(inside_->wanted_count);
 }
+PublishedCsv::PublishedCsv(PublishedCsv&&) noexcept = default;
+PublishedCsv::~PublishedCsv() = default;
 
 core::Result<std::vector<std::string>> PublishedCsv::header()
 {
-    std::vector<std::size_t> all(every_field);
-    std::iota(all.begin(), all.end(), 0);
-    want(std::move(all));
-    const auto found = next();
+    const auto found = inside_->next();
     if (!found)
         return tl::make_unexpected(found.error());
     if (!*found)
-        return core::refuse(core::Error::Kind::Empty, "no header", core::Place{source_, 1, {}, {}, {}});
-    columns_ = fields_seen_;
+        return core::refuse(core::Error::Kind::Empty, "no header", core::Place{inside_->source, 1, {}, {}, {}});
+    inside_->header_columns = inside_->columns_of_rows[0];
     std::vector<std::string> names;
-    for (std::size_t i = 0; i < std::min(columns_, every_field); ++i)
-        names.emplace_back(fields_[i]);
-    if (names.front().starts_with("\xEF\xBB\xBF")) { // a byte order mark, put there by who saved it again
-        auto& first = names.front();
-        first.erase(0, 3);
-        if (first.size() >= 2 && first.front() == '"' && first.back() == '"')
-            first = first.substr(1, first.size() - 2);
-    }
+    for (std::size_t i = 0; i < std::min(inside_->header_columns, every_field); ++i)
+        names.emplace_back(field(i));
     return names;
 }
 
 void PublishedCsv::want(std::vector<std::size_t> places)
 {
-    wanted_ = std::move(places);
-    fields_.assign(wanted_.size(), {});
-    unquoted_.resize(wanted_.size());
+    inside_->want(places);
 }
 
 core::Result<bool> PublishedCsv::next()
 {
-    for (;;) {
-        const std::size_t start = at_;
-        switch (parse()) {
-        case Found::Row:
-            ++row_;
-            return true;
-        case Found::End:
-            return false;
-        case Found::More:
-            at_ = start;
-            if (const auto filled = fill(); !filled)
-                return filled;
-        }
-    }
+    return inside_->next();
 }
 
-/// Moves what is left to the front and reads on behind it.
-core::Result<bool> PublishedCsv::fill()
+std::string_view PublishedCsv::field(std::size_t wanted) const
 {
-    if (at_ > 0) {
-        std::memmove(buffer_.data(), buffer_.data() + at_, end_ - at_);
-        taken_ += at_;
-        end_ -= at_;
-        at_ = 0;
-    }
-    if (end_ > longest_row)
-        return core::refuse(core::Error::Kind::TooLarge, "a row without end",
-                            core::Place{source_, row_ + 1, {}, {}, "rows of at most 4 MB"});
-    if (buffer_.size() - end_ < piece)
-        buffer_.resize(end_ + piece);
-    const auto got = bytes_->read(buffer_.data() + end_, buffer_.size() - end_);
-    if (!got)
-        return tl::make_unexpected(got.error());
-    end_ += *got;
-    at_end_ = *got == 0;
-    return true;
+    const auto& field = inside_->fields[(inside_->row_at - 1) * inside_->wanted_count + wanted];
+    return std::string_view(inside_->letters).substr(field.at, field.size);
 }
 
-void PublishedCsv::take(std::size_t& next_wanted, std::string_view field)
+std::size_t PublishedCsv::row() const
 {
-    if (next_wanted < wanted_.size() && wanted_[next_wanted] == fields_seen_)
-        fields_[next_wanted++] = field;
-    ++fields_seen_;
+    return inside_->row;
 }
 
-/// Reads a field whose opening quote stands before `at`; leaves `at` behind its closing quote.
-PublishedCsv::Found PublishedCsv::quoted(std::size_t& at, std::string_view& field)
+bool PublishedCsv::complete() const
 {
-    const std::size_t start = at;
-    bool doubled = false;
-    for (;;) {
-        const auto* quote = static_cast<const char*>(std::memchr(buffer_.data() + at, '"', end_ - at));
-        if (quote == nullptr) {
-            if (!at_end_)
-                return Found::More;
-            field = {buffer_.data() + start, end_ - start}; // never closed: the file was cut off
-            at = end_;
-            return Found::Row;
-        }
-        at = static_cast<std::size_t>(quote - buffer_.data()) + 1;
-        if (at == end_ && !at_end_)
-            return Found::More; // the next piece tells whether it is doubled
-        if (at < end_ && buffer_[at] == '"') {
-            doubled = true;
-            ++at;
-            continue;
-        }
-        field = {buffer_.data() + start, at - 1 - start};
-        if (doubled && unquoted_used_ < unquoted_.size()) {
-            unquoted_[unquoted_used_] = without_doubled_quotes(field);
-            field = unquoted_[unquoted_used_++];
-        }
-        return Found::Row;
-    }
+    return inside_->columns_of_rows[inside_->row_at - 1] == inside_->header_columns;
 }
 
-PublishedCsv::Found PublishedCsv::parse()
+std::uint64_t PublishedCsv::bytes_read() const
 {
-    std::size_t at = at_;
-    std::size_t next_wanted = 0;
-    fields_seen_ = 0;
-    unquoted_used_ = 0;
-    if (at == end_)
-        return at_end_ ? Found::End : Found::More;
-    for (;;) {
-        std::string_view field;
-        if (at < end_ && buffer_[at] == '"') {
-            ++at;
-            if (quoted(at, field) == Found::More)
-                return Found::More;
-        } else {
-            const std::size_t start = at;
-            while (at < end_ && buffer_[at] != ',' && buffer_[at] != '\n')
-                ++at;
-            if (at == end_ && !at_end_)
-                return Found::More;
-            field = {buffer_.data() + start, at - start};
-            if (!field.empty() && field.back() == '\r' && (at == end_ || buffer_[at] == '\n'))
-                field.remove_suffix(1);
-        }
-        take(next_wanted, field);
-        while (at < end_ && buffer_[at] != ',' && buffer_[at] != '\n')
-            ++at; // what stands behind a closing quote (CR, or letters that no published file has) is passed over
-        if (at == end_ && !at_end_)
-            return Found::More;
-        const bool row_ends = at == end_ || buffer_[at] == '\n';
-        at += at < end_ ? 1 : 0;
-        if (!row_ends)
-            continue;
-        at_ = at;
-        for (; next_wanted < wanted_.size(); ++next_wanted)
-            fields_[next_wanted] = {};
-        return Found::Row;
-    }
+    return inside_->read;
 }
 
 } // namespace catalog

@@ -31,6 +31,7 @@ inline constexpr int json_version = 2;
 [[nodiscard]] const char* json_name(core::Finding finding);
 [[nodiscard]] const char* json_name(core::Why why);
 [[nodiscard]] const char* json_name(core::Source source);
+[[nodiscard]] const char* json_name(core::Origin::Kind kind);
 [[nodiscard]] const char* json_name(core::Reading reading);
 [[nodiscard]] const char* json_name(core::Aim aim);
 [[nodiscard]] const char* json_name(core::Audience audience);

@@ -200,6 +200,18 @@ TEST_CASE("sharpen: a wrong line takes none along")
 }
 
 // A half that one maker rounded down lies on the edge of two ranges: they touch, and that one value is what is left.
+TEST_CASE("sharpen: what a release does not tell for certain has no content, narrows nothing, and is no contradiction")
+{
+    auto label = make_label("30 g", "2", {{N::TotalFat, "5.5"}, {N::SaturatedFat, "6"}, {N::Sodium, "140"}});
+    CHECK(core::sharpen(label, label.per_serving).inconsistent());
+    label.per_serving.lines[N::TotalFat].worked_back = true;
+    const auto sharp = core::sharpen(label, label.per_serving);
+    CHECK(sharp.of(N::TotalFat).contradiction == Contradiction::WorkedBack);
+    CHECK_FALSE(sharp.of(N::TotalFat).content);
+    CHECK(sharp.of(N::SaturatedFat).content);
+    CHECK_FALSE(sharp.inconsistent());
+}
+
 TEST_CASE("sharpen: ranges that only touch leave the value on the edge")
 {
     const auto sharp = read({{N::TotalFat, "2.5"}, {N::SaturatedFat, "3"}}); // 2.25 to 2.75 and 2.75 to 3.25 g

@@ -164,9 +164,10 @@ TEST_CASE("json: every name is documented, and every documented one is used")
     collect("basis", core::Basis::Prepared);
     collect("finding", core::Finding::NotComparable);
     collect("why", core::Why::PercentsOfUnlikeLabels);
-    collect("contradiction", core::Contradiction::PartAgainstWhole);
+    collect("contradiction", core::Contradiction::WorkedBack);
     collect("step", core::Step::Kind::PercentOnBasis);
     collect("source", core::Source::NotSignificant);
+    collect("source kind", core::Origin::Kind::TypedHere);
     collect("reading", core::Reading::High);
     collect("aim", core::Aim::Neither);
     collect("audience", core::Audience::Infant);

@@ -1,0 +1,77 @@
+#include "kiosk/desk/release_words.h"
+#include "kiosk/files/languages.h"
+
+#include <doctest/doctest.h>
+
+using catalog::Finding;
+using catalog::LoadProgress;
+using kiosk::Milliseconds;
+using Kind = kiosk::ReportLine::Kind;
+
+namespace {
+
+const ui::Language& language(const std::string& code)
+{
+    static const auto languages = kiosk::read_languages(std::string(PAIRSTAND_SOURCE) + "/config");
+    return kiosk::language_named(code, languages);
+}
+
+} // namespace
+
+TEST_CASE("release words: the report names what happened, and nothing else")
+{
+    catalog::ReleaseLoaded loaded;
+    loaded.report.records = 12;
+    loaded.report.amounts = 160;
+    loaded.report.taken = 9;
+    loaded.report.replaced = 2;
+    loaded.report.note(Finding::Case, [] { return std::string("record 7, 10012345678902: OATS"); });
+    loaded.report.note(Finding::WorkedBack, [] { return std::string("record 8"); });
+    const std::vector<kiosk::ReportLine> expected = {
+        {Kind::Sentence, "Read: 12 records and 160 amounts."},
+        {Kind::Sentence, "9 products of the release were taken into shop.db."},
+        {Kind::Sentence, "2 of them stand in place of an older entry."},
+        {Kind::Heading, "Not taken:"},
+        {Kind::Count, "1 cases of several packages, which no shopper holds"},
+        {Kind::Sample, "such as record 7, 10012345678902: OATS"},
+        {Kind::Heading, "Taken, with something to know:"},
+        {Kind::Count, "1 with a figure that the amount per 100 does not tell for certain"},
+        {Kind::Sample, "such as record 8"},
+    };
+    CHECK(kiosk::release_words(loaded, "shop.db", language("en")) == expected);
+    CHECK(kiosk::release_words(loaded, "shop.db", language("es")).front().words ==
+          "Se leyeron 12 registros y 160 cantidades.");
+}
+
+TEST_CASE("release words: five samples of a kind, however often it was found")
+{
+    catalog::ReleaseLoaded loaded;
+    for (int i = 0; i < 1'000; ++i)
+        loaded.report.note(Finding::NoName, [&] { return "record " + std::to_string(i); });
+    const auto words = kiosk::release_words(loaded, "shop.db", language("en"));
+    CHECK(words.size() == 2 + 1 + 1 + 5);
+    CHECK(words[1].words == "No product was taken. The catalog is as it was.");
+    CHECK(words[3].words == "1000 without a name");
+}
+
+TEST_CASE("release words: a cancelled load says nothing of records")
+{
+    catalog::ReleaseLoaded loaded;
+    loaded.cancelled = true;
+    CHECK(kiosk::release_words(loaded, "shop.db", language("en")) ==
+          std::vector<kiosk::ReportLine>{{Kind::Sentence, "The load was ended. The catalog is as it was."}});
+}
+
+TEST_CASE("release words: how far a load is, and the time that is left once it can be told")
+{
+    const auto words = [](std::uint64_t done, std::uint64_t whole, int seconds, const char* code = "en") {
+        return kiosk::progress_words({LoadProgress::Stage::Amounts, done, whole}, Milliseconds(seconds * 1'000),
+                                     language(code));
+    };
+    CHECK(words(0, 0, 0) == "Reading the amounts: 0 %");
+    CHECK(words(10, 100, 2) == "Reading the amounts: 10 %");
+    CHECK(words(25, 100, 10) == "Reading the amounts: 25 %, about 31 seconds left");
+    CHECK(words(10, 100, 60) == "Reading the amounts: 10 %, about 10 minutes left");
+    CHECK(words(200, 100, 10) == "Reading the amounts: 100 %, about 1 seconds left");
+    CHECK(words(25, 100, 10, "es") == "Leyendo las cantidades: 25 %, faltan unos 31 segundos");
+}
