@@ -2,6 +2,7 @@
 
 #include "catalog/store/row.h"
 #include "catalog/store/schema.h"
+#include "catalog/store/search_writer.h"
 
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Statement.h>
@@ -27,6 +28,7 @@ struct BulkWriter::Inside {
     SQLite::Database database;
     std::optional<RowTexts> texts;
     std::optional<SQLite::Statement> put;
+    SearchWriter names;
     std::size_t count = 0;
 };
 
@@ -40,6 +42,7 @@ void BulkWriter::add(const core::Product& product)
     bind(*inside_->put, product, *inside_->texts);
     inside_->put->exec();
     inside_->put->reset();
+    inside_->names.add(key_of(product.gtin), product.name, product.brand, product.aisle, product.category);
     ++inside_->count;
 }
 
@@ -52,6 +55,7 @@ void BulkWriter::add(const Approvals& approvals)
 void BulkWriter::finish()
 {
     inside_->put.reset();
+    inside_->names.write(inside_->database);
     inside_->database.exec("COMMIT");
     inside_->texts.reset();
     inside_ = nullptr;

@@ -2,6 +2,7 @@
 
 #include "catalog/store/doubts.h"
 #include "catalog/store/row.h"
+#include "catalog/store/search_tables.h"
 
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Exception.h>
@@ -67,6 +68,7 @@ void make_newer_tables(SQLite::Database& database)
     database.exec(product_order);
     database.exec(shared_texts_table());
     make_doubt_tables(database);
+    make_search_tables(database);
 }
 
 /// Writes every product of an older catalog as rows of version 3.
@@ -86,6 +88,7 @@ void rewrite(SQLite::Database& database, int version)
     }
     all.reset();
     database.exec("DROP TABLE older_product");
+    index_names(database);
 }
 
 int pragma(SQLite::Database& database, const char* name)
@@ -145,11 +148,15 @@ int version_of(SQLite::Database& database)
 
 void bring_up(SQLite::Database& database)
 {
-    if (version_of(database) == newest_version)
+    if (version_of(database) == newest_version && has_search_tables(database))
         return;
     SQLite::Transaction all(database, SQLite::TransactionBehavior::IMMEDIATE);
     if (const int version = version_of(database); version < 3) // asked again: another writer may have been faster
         rewrite(database, version);
+    if (!has_search_tables(database)) {
+        make_search_tables(database);
+        index_names(database);
+    }
     database.exec("PRAGMA user_version = " + std::to_string(newest_version));
     all.commit();
 }

@@ -3,6 +3,8 @@
 #include "catalog/file/safe_write.h"
 #include "catalog/store/row.h"
 #include "catalog/store/schema.h"
+#include "catalog/store/search.h"
+#include "catalog/store/search_tables.h"
 
 #include <SQLiteCpp/Column.h>
 #include <SQLiteCpp/Database.h>
@@ -243,6 +245,11 @@ std::vector<ListedProduct> Store::products_in_order(std::size_t limit, std::size
     });
 }
 
+NameSearch Store::search() const
+{
+    return {inside_->database, version_of(inside_->database), inside_->path};
+}
+
 void Store::put(const core::Product& product)
 {
     put(std::span(&product, 1));
@@ -262,7 +269,9 @@ std::size_t Store::put(std::span<const core::Product> products)
         bind(put, product, *inside_->texts);
         put.exec();
         put.reset();
+        note_loose(inside_->database, key_of(product.gtin));
     }
+    index_names_if_many_loose(inside_->database);
     all.commit();
     return replaced;
 }
@@ -314,6 +323,8 @@ std::size_t Store::remove_this_place_only()
     inside_->database.exec("DELETE FROM shared_text WHERE number NOT IN (SELECT source FROM product UNION "
                            "SELECT category FROM product WHERE category IS NOT NULL)");
     remove_orphaned_approvals(inside_->database);
+    if (removed > 0)
+        index_names(inside_->database); // no word of theirs stays
     all.commit();
     inside_->texts->shared.read_again();
     return static_cast<std::size_t>(removed);

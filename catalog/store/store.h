@@ -16,6 +16,8 @@
 
 namespace catalog {
 
+class NameSearch;
+
 /// What a list to pick from shows of a product.
 struct ListedProduct {
     core::Gtin gtin;
@@ -63,6 +65,9 @@ public:
 
     /// A page of all products, by aisle, then name (letters A to Z without case), then number.
     [[nodiscard]] std::vector<ListedProduct> products_in_order(std::size_t limit, std::size_t offset = 0) const;
+
+    /// A search by name (catalog/store/search.h); the store must outlive it.
+    [[nodiscard]] NameSearch search() const;
 
     /// Puts one product in, in place of the one with its number. It is on the disk when this returns.
     void put(const core::Product& product);
