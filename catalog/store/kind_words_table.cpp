@@ -4,8 +4,7 @@ namespace catalog {
 namespace {
 
 constexpr KindWord words_of_kinds[] = {
-    {"aceite", "oil"},
-    {"aceites", "oil"},
+    {"aceite", "oils"},
     {"aceites", "oils"},
     {"aceitunas", "olives"},
     {"aderezo", "dressing"},
@@ -101,6 +100,7 @@ constexpr KindWord words_of_kinds[] = {
     {"maiz", "popcorn"},
     {"manteca", "butter"},
     {"mantequilla", "butter"},
+    {"mantequilla", "butters"},
     {"mariscos", "seafood"},
     {"mayonesa", "mayonnaise"},
     {"melaza", "molasses"},
@@ -111,7 +111,7 @@ constexpr KindWord words_of_kinds[] = {
     {"mostaza", "mustard"},
     {"nieve", "frozen desserts"},
     {"nueces", "nut"},
-    {"nueces", "nuts"},
+    {"nueces", "nut"},
     {"paleta", "frozen desserts"},
     {"paletas", "frozen desserts"},
     {"palomitas", "popcorn"},
