@@ -111,7 +111,6 @@ constexpr KindWord words_of_kinds[] = {
     {"mostaza", "mustard"},
     {"nieve", "frozen desserts"},
     {"nueces", "nut"},
-    {"nueces", "nut"},
     {"paleta", "frozen desserts"},
     {"paletas", "frozen desserts"},
     {"palomitas", "popcorn"},

@@ -18,11 +18,7 @@ constexpr std::size_t portion = 20'000; // numbers, or bytes of lists that are p
 
 } // namespace
 
-SearchLists::SearchLists(SQLite::Database& database)
-    : rows_(database, "SELECT first, lists FROM search_list WHERE first >= "
-                      "(SELECT max(first) FROM search_list WHERE first <= ?) ORDER BY first")
-{
-}
+SearchLists::SearchLists(SQLite::Database& database) : database_(&database) {}
 
 void SearchLists::ask(std::size_t first, std::size_t last, ProductBits& into)
 {
@@ -36,20 +32,24 @@ void SearchLists::clear()
     in_rows_ = false;
     left_ = {};
     open_ = {};
-    rows_.tryReset();
+    if (rows_)
+        rows_->tryReset();
 }
 
 void SearchLists::next_row()
 {
+    if (!rows_)
+        rows_.emplace(*database_, "SELECT first, lists FROM search_list WHERE first >= "
+                                  "(SELECT max(first) FROM search_list WHERE first <= ?) ORDER BY first");
     if (!in_rows_) {
-        rows_.reset();
-        rows_.bind(1, static_cast<std::int64_t>(asked_.front().first));
+        rows_->reset();
+        rows_->bind(1, static_cast<std::int64_t>(asked_.front().first));
         in_rows_ = true;
     }
-    if (!rows_.executeStep())
+    if (!rows_->executeStep())
         torn(); // a list that must be there is not
-    list_ = static_cast<std::size_t>(rows_.getColumn(0).getInt64());
-    const auto blob = rows_.getColumn(1);
+    list_ = static_cast<std::size_t>(rows_->getColumn(0).getInt64());
+    const auto blob = rows_->getColumn(1);
     row_.assign(static_cast<const char*>(blob.getBlob()), static_cast<std::size_t>(blob.getBytes()));
     left_ = row_;
     if (left_.empty())
@@ -92,12 +92,12 @@ bool SearchLists::step()
             asked_.pop_front();
             in_rows_ = false;
             left_ = {};
-            rows_.reset();
+            rows_->reset();
         } else if (left_.empty()) {
             if (in_rows_ && list_ >= asked_.front().last) {
                 asked_.pop_front();
                 in_rows_ = false;
-                rows_.reset();
+                rows_->reset();
                 continue;
             }
             next_row();

@@ -6,6 +6,7 @@
 #include <SQLiteCpp/Statement.h>
 
 #include <deque>
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -36,7 +37,8 @@ private:
     void next_list();
     void read_on(ProductBits& into);
 
-    SQLite::Statement rows_;
+    SQLite::Database* database_;
+    std::optional<SQLite::Statement> rows_; // once they are needed: a catalog may have no lists
     std::deque<Asked> asked_;
     bool in_rows_ = false;
     std::string row_;       // the lists that stand in one row

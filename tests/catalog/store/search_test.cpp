@@ -284,3 +284,24 @@ TEST_CASE("torn lists are an error, never a crash or an endless search")
         CHECK_THROWS_AS(names(search, "oat"), std::runtime_error);
     }
 }
+
+TEST_CASE("a catalog of version 3 without lists is searched all the same, and gets them when it is written to")
+{
+    Shelves shelves;
+    const auto copy = shelves.folder.file("early");
+    std::filesystem::copy_file(shelves.path, copy);
+    for (const char* table :
+         {"search_head", "search_word", "search_kind", "search_list", "search_number", "search_loose"})
+        SQLite::Database(copy, SQLite::OPEN_READWRITE).exec(std::string("DROP TABLE ") + table);
+    const Names expected{"Honey oat clusters", "Oat rounds, honey", "Oatmeal"};
+    {
+        const Store store = *Store::open(copy, Store::Mode::ReadOnly);
+        auto search = store.search();
+        CHECK(names(search, "oat") == expected);
+        CHECK(names(search, "galletas").size() == 2);
+    }
+    const Store store = *Store::open(copy, Store::Mode::Write);
+    CHECK(SQLite::Database(copy).execAndGet("SELECT products FROM search_head").getInt64() == 10);
+    auto search = store.search();
+    CHECK(names(search, "oat") == expected);
+}
