@@ -42,7 +42,10 @@ struct Do {
     {
         return kiosk::install(install, std::cout, std::cerr);
     }
-    int operator()(const kiosk::AuditArguments& audit) const { return kiosk::audit(audit, kiosk::words_of_today(), std::cout, std::cerr); }
+    int operator()(const kiosk::AuditArguments& audit) const
+    {
+        return kiosk::audit(audit, kiosk::words_of_today(), std::cout, std::cerr);
+    }
     int operator()(const kiosk::Printed& printed) const
     {
         std::cout << printed.text;
