@@ -17,8 +17,8 @@ struct Tab {
     std::string rows;
 };
 
-/// An .xlsx file. `shared`: its shared strings, as <si>...</si>. Styles: 0 plain, 1 "0%" (built-in 9), 2 a day (built-in
-/// 14), 3 "0.0%", 4 "yyyy\-mm\-dd;@", 5 twelve zeros, 6 "General", 7 "h:mm" (built-in 20).
+/// An .xlsx file. `shared`: its shared strings, as <si>...</si>. Styles: 0 plain, 1 "0%" (built-in 9), 2 a day
+/// (built-in 14), 3 "0.0%", 4 "yyyy\-mm\-dd;@", 5 twelve zeros, 6 "General", 7 "h:mm" (built-in 20).
 [[nodiscard]] std::string xlsx_of(const std::vector<Tab>& tabs, std::string_view shared = "", bool since_1904 = false);
 
 /// An .ods file; the names of its XML are as the programs write them ("table:table-row").
