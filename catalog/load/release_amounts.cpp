@@ -111,7 +111,8 @@ std::vector<SpilledAmount> AmountParts::read(std::size_t part) const
     std::string bytes;
     spills_[part].read(0, spills_[part].size(), bytes);
     std::vector<SpilledAmount> amounts(bytes.size() / sizeof(SpilledAmount));
-    std::memcpy(amounts.data(), bytes.data(), amounts.size() * sizeof(SpilledAmount));
+    if (!amounts.empty()) // an empty list has no place to copy to
+        std::memcpy(amounts.data(), bytes.data(), amounts.size() * sizeof(SpilledAmount));
     bytes = {};
     const auto first = static_cast<std::uint32_t>(first_of(part));
     std::vector<std::uint32_t> next(last_of(part) - first_of(part) + 1); // sorted by counting: places are few and dense

@@ -25,6 +25,7 @@ struct PublishedCsv::Inside {
     {
         if (csv_init(&parser, 0) != 0)
             throw std::bad_alloc();
+        csv_set_blk_size(&parser, piece); // it grows its memory by so much: by 128 bytes else, for a field of megabytes
         wanted_at.assign(every_field, 0);
         for (std::size_t i = 0; i < every_field; ++i)
             wanted_at[i] = i;

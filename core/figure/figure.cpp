@@ -85,7 +85,9 @@ std::string decimal_text(std::int64_t nano, int decimals)
     std::int64_t place = 1'000'000'000;
     for (int i = 0; i < decimals && place > 1; ++i)
         place /= 10;
-    std::string digits = std::to_string((nano + place / 2) / place);
+    // Rounded half up without a sum, which the largest amounts do not leave room for.
+    const std::int64_t whole = nano / place + (nano % place >= (place + 1) / 2 ? 1 : 0);
+    std::string digits = std::to_string(whole);
     if (decimals == 0)
         return digits;
     const auto width = static_cast<std::size_t>(decimals) + 1;
