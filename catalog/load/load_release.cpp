@@ -72,7 +72,7 @@ private:
 
     core::Result<ReadRelease> heads()
     {
-        ReadRelease release{{}, {}, files_.json ? json_digits : 0};
+        ReadRelease release{{}, {}, files_.json ? json_digits : 0, 0};
         if (work_.done() == WorkFolder::Done::Nothing) {
             RecordHeads heads(texts_, asked_.choice, loaded_.report);
             if (const auto read = files_.json ? json_heads(heads) : csv_heads(heads); !read)
@@ -83,7 +83,8 @@ private:
             work_.note_heads(release.heads, loaded_.report);
         } else
             release.heads = work_.heads();
-        release.name = release_name(release.heads);
+        release.newest_day = newest_day(release.heads);
+        release.name = release_name(release.newest_day);
         return release;
     }
 

@@ -133,41 +133,35 @@ core::Result<bool> read_amounts(ByteStream& bytes, const std::string& source, co
     auto table = ReleaseTable::open(bytes, source, amount_columns());
     if (!table)
         return tl::make_unexpected(table.error());
-    for (std::size_t rows = 1;; ++rows) {
-        const auto row = table->next();
-        if (!row)
-            return row;
-        if (!*row)
-            break;
+    auto read = table->each(rows_between_words, go_on, [&](std::size_t row) -> core::Result<void> {
         ++report.amounts;
-        if (rows % rows_between_words == 0 && !go_on(table->bytes_read()))
-            return false;
         const auto nutrient_id = read_whole(cell(*table, AmountColumn::NutrientId));
         const auto nutrient = nutrient_id && *nutrient_id < nutrient_ids ? nutrient_places[*nutrient_id] : -1;
         if (nutrient < 0)
-            continue; // water, ash, ...: no line of a label
+            return {}; // water, ash, ...: no line of a label
         const auto fdc_id = read_whole(cell(*table, AmountColumn::FdcId));
         const auto place = fdc_id ? place_of[*fdc_id] : PlaceOfRecord::none;
         if (place == PlaceOfRecord::none) {
             report.note(Finding::LostAmounts,
                         [&] { return "record " + std::string(cell(*table, AmountColumn::FdcId)); });
-            continue;
+            return {};
         }
         const auto amount = read_amount(cell(*table, AmountColumn::Amount));
         if (!amount) {
             report.note(Finding::BadAmounts, [&] {
-                return source + ", row " + std::to_string(rows + 1) + ": " +
+                return source + ", row " + std::to_string(row) + ": " +
                        std::string(cell(*table, AmountColumn::Amount).substr(0, 40));
             });
-            continue;
+            return {};
         }
         const auto derivation = derivation_of(read_whole(cell(*table, AmountColumn::DerivationId)).value_or(0));
         parts.add(place,
                   {place, amount->mantissa, static_cast<std::uint8_t>(nutrient), static_cast<std::uint8_t>(derivation),
                    amount->decimals, percent_of(cell(*table, AmountColumn::Percent))});
-    }
+        return {};
+    });
     parts.flush();
-    return true;
+    return read;
 }
 
 void add_amounts(const JsonFood& food, const PlaceOfRecord& place_of, AmountParts& parts, ReleaseReport& report)

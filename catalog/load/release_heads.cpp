@@ -111,29 +111,23 @@ core::Result<bool> RecordHeads::read_foods(ByteStream& bytes, const std::string&
     auto table = ReleaseTable::open(bytes, source, food_columns());
     if (!table)
         return tl::make_unexpected(table.error());
-    for (std::size_t rows = 1;; ++rows) {
-        const auto row = table->next();
-        if (!row)
-            return row;
-        if (!*row)
-            break;
-        if (rows % rows_between_words == 0 && !go_on(table->bytes_read()))
-            return false;
+    auto read = table->each(rows_between_words, go_on, [&](std::size_t row) -> core::Result<void> {
         const auto kind = cell(*table, FoodColumn::DataType);
         const auto fdc_id = read_whole(cell(*table, FoodColumn::FdcId));
         if (!fdc_id || (!kind.empty() && kind != "branded_food"))
-            continue;
+            return {};
         foods_.push_back({*fdc_id, read_day(cell(*table, FoodColumn::PublicationDate)), names_.size()});
         names_ += cell(*table, FoodColumn::Description).substr(0, longest_name);
         names_ += '\n';
         if (names_.size() > most_name_bytes)
             return core::refuse(core::Error::Kind::TooLarge, "more foods than a load has memory for",
-                                core::Place{source, rows, {}, {}, "at most four million foods"});
-    }
+                                core::Place{source, row, {}, {}, "at most four million foods"});
+        return {};
+    });
     const auto by_number = [](const Food& a, const Food& b) { return a.fdc_id < b.fdc_id; };
     if (!std::is_sorted(foods_.begin(), foods_.end(), by_number))
         std::stable_sort(foods_.begin(), foods_.end(), by_number);
-    return true;
+    return read;
 }
 
 const RecordHeads::Food* RecordHeads::food_of(std::uint32_t fdc_id) const
@@ -155,27 +149,21 @@ core::Result<bool> RecordHeads::read_branded(ByteStream& bytes, const std::strin
     auto table = ReleaseTable::open(bytes, source, branded_columns());
     if (!table)
         return tl::make_unexpected(table.error());
-    for (std::size_t rows = 1;; ++rows) {
-        const auto row = table->next();
-        if (!row)
-            return row;
-        if (!*row)
-            break;
-        if (rows % rows_between_words == 0 && !go_on(table->bytes_read()))
-            return false;
+    auto read = table->each(rows_between_words, go_on, [&](std::size_t row) -> core::Result<void> {
         const auto fdc_id = read_whole(cell(*table, BrandedColumn::FdcId));
         if (!fdc_id || !table->complete()) {
-            report_->note(Finding::BrokenRow, [&] { return source + ", row " + std::to_string(rows + 1); });
-            continue;
+            report_->note(Finding::BrokenRow, [&] { return source + ", row " + std::to_string(row); });
+            return {};
         }
         const auto* food = food_of(*fdc_id);
         const auto modified_on = read_day(cell(*table, BrandedColumn::ModifiedDate));
         take(cell(*table, BrandedColumn::GtinUpc), texts_of(*table, food ? name_of(*food) : std::string_view{}),
              cell(*table, BrandedColumn::Market), *fdc_id, food ? food->published_on : modified_on, modified_on);
-    }
+        return {};
+    });
     foods_ = {};
     names_ = {};
-    return true;
+    return read;
 }
 
 bool RecordHeads::is_chosen(const core::Gtin& gtin, const ReleaseTexts& texts, std::string_view market) const

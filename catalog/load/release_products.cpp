@@ -83,7 +83,7 @@ private:
         if (chosen != first)
             report_.note(Finding::OlderTaken, sample);
         amounts_of(rows.subspan(skipped, amounts_.count_of(chosen)));
-        auto made = product_of({gtin_of(static_cast<std::int64_t>(head.gtin)), head.fdc_id, head.published_on,
+        auto made = product_of({gtin_of(static_cast<std::int64_t>(head.gtin)), head.fdc_id, day_of(head),
                                 release_.significant_digits, release_.name},
                                texts, read_rows_);
         for (const auto& known : notice_findings)
@@ -104,6 +104,12 @@ private:
                                   row.percent == 255 ? no_percent : std::uint16_t{row.percent}});
     }
 
+    /// A record without a day stands in its release all the same: it is no newer than that.
+    [[nodiscard]] std::uint32_t day_of(const RecordHead& head) const
+    {
+        return head.published_on != 0 ? head.published_on : release_.newest_day;
+    }
+
     static std::string sample_of(const RecordHead& head, const ReleaseTexts& texts)
     {
         return "record " + std::to_string(head.fdc_id) + ", " + gtin_of(static_cast<std::int64_t>(head.gtin)).digits() +
@@ -121,11 +127,16 @@ private:
 
 } // namespace
 
-std::string release_name(const std::vector<RecordHead>& heads)
+std::uint32_t newest_day(const std::vector<RecordHead>& heads)
 {
     std::uint32_t newest = 0;
     for (const auto& head : heads)
         newest = std::max(newest, head.published_on);
+    return newest;
+}
+
+std::string release_name(std::uint32_t newest)
+{
     std::string name = "FoodData Central, Branded Foods";
     if (const auto day = core::Date::of_number(newest))
         name += ", " + day->text();

@@ -15,10 +15,14 @@ struct ReadRelease {
     std::vector<RecordHead> heads; ///< sorted
     std::string name;              ///< "FoodData Central, Branded Foods, 2023-10-26"
     int significant_digits = 0;    ///< see ServingBehind
+    std::uint32_t newest_day = 0;  ///< of its records; 0: none has a day
 };
 
+/// The day of the newest record; 0 where none has one.
+[[nodiscard]] std::uint32_t newest_day(const std::vector<RecordHead>& heads);
+
 /// The name of a release, with the day of its newest record.
-[[nodiscard]] std::string release_name(const std::vector<RecordHead>& heads);
+[[nodiscard]] std::string release_name(std::uint32_t newest);
 
 /// Makes the products and hands each on; of several records the first that has amounts. `go_on` is asked now and then
 /// with the number of records done. False where it ended the work.

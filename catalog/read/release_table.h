@@ -27,7 +27,25 @@ public:
         return field == ColumnPlaces::absent ? std::string_view{} : csv_.field(field);
     }
 
-    [[nodiscard]] std::uint64_t bytes_read() const { return csv_.bytes_read(); }
+    /// Calls `take` with the number of every row (2 is the first behind the header); it refuses the file with an error.
+    /// Every `between` rows `go_on` is asked with the bytes read; false ends the reading, and the answer is false.
+    /// Errors: those of PublishedCsv::next, and of `take`.
+    template<class GoOn, class Take>
+    [[nodiscard]] core::Result<bool> each(std::size_t between, const GoOn& go_on, Take take)
+    {
+        for (std::size_t row = 2;; ++row) {
+            const auto found = next();
+            if (!found)
+                return found;
+            if (!*found)
+                return true;
+            if (row % between == 0 && !go_on(csv_.bytes_read()))
+                return false;
+            if (const core::Result<void> taken = take(row); !taken)
+                return tl::make_unexpected(taken.error());
+        }
+    }
+
     [[nodiscard]] bool complete() const { return csv_.complete(); }
 
 private:

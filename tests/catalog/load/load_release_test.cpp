@@ -114,7 +114,8 @@ TEST_CASE("load release: of several records the newest is taken, and an older on
                                      "\"2\",\"branded_food\",\"OATS NEW\",\"2023-10-26\"\n"
                                      "\"3\",\"branded_food\",\"RYE OLD\",\"2019-04-01\"\n"
                                      "\"4\",\"branded_food\",\"RYE NEW\",\"2023-10-26\"\n"
-                                     "\"5\",\"branded_food\",\"EMPTY\",\"2023-10-26\"\n");
+                                     "\"5\",\"branded_food\",\"EMPTY\",\"2023-10-26\"\n"
+                                     "\"6\",\"branded_food\",\"WITHOUT A DAY\",\"\"\n");
     const auto gtin_of = [](std::uint64_t number) { return test::gtin(number).digits().substr(1); };
     const auto row = [&](const std::string& record, std::uint64_t number, const std::string& modified) {
         return "\"" + record + "\",\"" + gtin_of(number) + "\",\"30.0\",\"g\",\"" + modified + "\"\n";
@@ -122,17 +123,19 @@ TEST_CASE("load release: of several records the newest is taken, and an older on
     write(folder.file("r/branded_food.csv"),
           "\"fdc_id\",\"gtin_upc\",\"serving_size\",\"serving_size_unit\",\"modified_date\"\n" +
               row("1", 1, "2019-01-01") + row("2", 1, "2018-01-01") + row("3", 2, "") + row("4", 2, "") +
-              row("5", 3, ""));
+              row("5", 3, "") + row("6", 4, ""));
     write(folder.file("r/food_nutrient.csv"), "\"fdc_id\",\"nutrient_id\",\"amount\",\"derivation_id\"\n"
                                               "\"1\",\"1008\",\"333.0\",\"70\"\n\"2\",\"1008\",\"367.0\",\"70\"\n"
                                               "\"3\",\"1008\",\"333.0\",\"70\"\n\"9\",\"1008\",\"1.0\",\"70\"\n"
-                                              "\"2\",\"1004\",\"n/a\",\"70\"\n");
+                                              "\"2\",\"1004\",\"n/a\",\"70\"\n"
+                                              "\"6\",\"1008\",\"367.0\",\"70\"\n");
     const auto loaded = load_release(folder.file("r"), folder.file("shop"));
     REQUIRE(loaded);
     const auto store = catalog::Store::open(folder.file("shop"), catalog::Store::Mode::ReadOnly).value();
     CHECK(store.find(test::gtin(1))->name == "OATS NEW");
     CHECK(store.find(test::gtin(2))->name == "RYE OLD");
-    CHECK(store.count() == 2);
+    CHECK(store.find(test::gtin(4))->origin.entered_on.text() == "2023-10-26"); // the release's own day
+    CHECK(store.count() == 3);
     const auto& report = loaded->report;
     CHECK(report.of(Finding::OlderRecord).count == 2);
     CHECK(report.of(Finding::OlderTaken).count == 1);
