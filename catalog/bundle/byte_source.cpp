@@ -1,27 +1,20 @@
 #include "catalog/bundle/byte_source.h"
 
+#include "catalog/file/open_to_read.h"
+
 #include <cerrno>
-#include <fcntl.h>
-#include <sys/stat.h>
 #include <system_error>
 #include <unistd.h>
 
 namespace catalog {
 namespace {
 
-using Kind = core::Error::Kind;
-
-auto refuse(Kind kind, const std::filesystem::path& path, const std::string& detail)
-{
-    return core::refuse(kind, detail, core::Place{path.string(), 0, {}, {}, {}});
-}
-
 class FileBytes : public ByteSource {
 public:
-    explicit FileBytes(int handle) : handle_(handle) {}
+    explicit FileBytes(const OpenFile& file) : handle_(file.handle), size_(file.size) {}
+    FileBytes(const FileBytes&) = delete;
+    FileBytes& operator=(const FileBytes&) = delete;
     ~FileBytes() override { ::close(handle_); }
-    void has(std::uint64_t size) { size_ = size; }
-    [[nodiscard]] int handle() const { return handle_; }
     [[nodiscard]] std::uint64_t size() const override { return size_; }
     [[nodiscard]] std::size_t read(std::span<std::uint8_t> into) override
     {
@@ -40,29 +33,17 @@ public:
 
 private:
     int handle_;
-    std::uint64_t size_ = 0;
+    std::uint64_t size_;
 };
 
 } // namespace
 
 core::Result<std::unique_ptr<ByteSource>> open_bytes(const std::filesystem::path& path)
 {
-    const int handle = ::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK); // a pipe keeps nobody waiting
-    if (handle < 0) {
-        const int why = errno;
-        const auto kind = why == ENOENT || why == ENOTDIR ? Kind::NoSuchFile : Kind::CannotRead;
-        return refuse(kind, path, std::generic_category().message(why));
-    }
-    auto file = std::make_unique<FileBytes>(handle);
-    struct stat found {};
-    if (::fstat(handle, &found) != 0)
-        return refuse(Kind::CannotRead, path, std::generic_category().message(errno));
-    if (S_ISDIR(found.st_mode))
-        return refuse(Kind::IsFolder, path, "it is a folder");
-    if (!S_ISREG(found.st_mode))
-        return refuse(Kind::CannotRead, path, "it is no file");
-    file->has(static_cast<std::uint64_t>(found.st_size));
-    return std::unique_ptr<ByteSource>(std::move(file));
+    const auto file = open_to_read(path);
+    if (!file)
+        return tl::make_unexpected(file.error());
+    return std::make_unique<FileBytes>(*file);
 }
 
 } // namespace catalog

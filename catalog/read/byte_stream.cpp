@@ -1,5 +1,7 @@
 #include "catalog/read/byte_stream.h"
 
+#include "catalog/file/open_to_read.h"
+
 #include <cerrno>
 #include <fcntl.h>
 #include <system_error>
@@ -17,8 +19,8 @@ auto refuse(Error::Kind kind, const std::filesystem::path& path, const std::stri
 
 class FileBytes : public ByteStream {
 public:
-    FileBytes(std::filesystem::path path, int handle, std::uint64_t size)
-        : path_(std::move(path)), handle_(handle), size_(size)
+    FileBytes(std::filesystem::path path, const OpenFile& file)
+        : path_(std::move(path)), handle_(file.handle), size_(file.size)
     {
         ::posix_fadvise(handle_, 0, 0, POSIX_FADV_SEQUENTIAL); // a wish; what comes of it does not matter
     }
@@ -48,15 +50,10 @@ private:
 
 core::Result<std::unique_ptr<ByteStream>> open_file(const std::filesystem::path& path)
 {
-    std::error_code error;
-    if (std::filesystem::is_directory(path, error))
-        return refuse(Error::Kind::IsFolder, path, "it is a folder");
-    const int handle = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
-    if (handle < 0)
-        return refuse(errno == ENOENT || errno == ENOTDIR ? Error::Kind::NoSuchFile : Error::Kind::CannotRead, path,
-                      std::generic_category().message(errno));
-    const auto size = std::filesystem::file_size(path, error);
-    return std::make_unique<FileBytes>(path, handle, error ? 0 : size);
+    const auto file = open_to_read(path);
+    if (!file)
+        return tl::make_unexpected(file.error());
+    return std::make_unique<FileBytes>(path, *file);
 }
 
 } // namespace catalog

@@ -161,8 +161,8 @@ void add_station(CLI::App& app, StationArguments& station, Size& size, const std
 void add_load(CLI::App& app, LoadArguments& load, const std::string& languages)
 {
     app.add_option("SOURCE", load.sources,
-                   "sheets, one product a row, saved as CSV, .xlsx or .ods (docs/sheet.md); or the folder of a "
-                   "FoodData Central release (docs/release.md)")
+                   "sheets, one product a row, saved as CSV, .xlsx or .ods (docs/sheet.md); or a FoodData Central "
+                   "release: its folder, zip or JSON file (docs/release.md)")
         ->required();
     app.add_option("--into", load.into, "the catalog to load into; made when it is not there")->required();
     app.add_flag("--keep-good-rows", load.keep_good_rows, "take the rows without a fault although others have one");
