@@ -2,6 +2,8 @@
 
 #include "catalog/load/merge.h"
 
+#include <stdexcept>
+
 namespace catalog {
 namespace {
 
@@ -20,7 +22,9 @@ std::string sample_of(const core::Product& own, const std::vector<LabelDifferenc
 } // namespace
 
 MergingWriter::MergingWriter(const std::filesystem::path& aside, std::optional<Store> old, ReleaseReport& report)
-    : line_(batches_waiting), writer_(aside), old_(std::move(old)), report_(&report), thread_([this] { write(); })
+    : line_(batches_waiting), aside_(aside), writer_(aside), old_(std::move(old)),
+      audit_(Found::most_samples, old_ ? old_->approvals() : Approvals{}), report_(&report),
+      thread_([this] { write(); })
 {
 }
 
@@ -57,6 +61,17 @@ void MergingWriter::finish()
     if (old_)
         writer_.add(old_->approvals());
     writer_.finish();
+    const auto written = Store::open(aside_, Store::Mode::ReadOnly);
+    if (!written)
+        throw std::runtime_error(written.error().detail);
+    report_->audit = audit_.finish([&](const core::Gtin& gtin) { return written->find(gtin); });
+}
+
+/// Every label of the new catalog is looked through, wherever it comes from.
+void MergingWriter::put(const core::Product& product)
+{
+    audit_.look(product);
+    writer_.add(product);
 }
 
 void MergingWriter::write()
@@ -76,7 +91,7 @@ void MergingWriter::write()
 void MergingWriter::take_old_below(const core::Gtin* number)
 {
     while (next_old_ && (number == nullptr || next_old_->gtin < *number)) {
-        writer_.add(*next_old_);
+        put(*next_old_);
         ++report_->kept;
         next_old_ = old_->next_after(&next_old_->gtin);
     }
@@ -90,10 +105,10 @@ void MergingWriter::merge(const Batch& batch)
         if (known && stands_over_release(*next_old_)) {
             if (const auto found = differences(next_old_->label, product.label); !found.empty())
                 report_->note(Finding::OwnEntryKept, [&] { return sample_of(*next_old_, found); });
-            writer_.add(*next_old_);
+            put(*next_old_);
             ++report_->kept;
         } else {
-            writer_.add(product);
+            put(product);
             ++report_->taken;
             report_->replaced += known ? 1U : 0U;
         }

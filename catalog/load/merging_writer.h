@@ -2,6 +2,7 @@
 // since reading and writing a nation's labels are equal work.
 #pragma once
 
+#include "catalog/load/audit_pass.h"
 #include "catalog/load/handover.h"
 #include "catalog/load/release_report.h"
 #include "catalog/store/bulk_writer.h"
@@ -34,16 +35,19 @@ public:
 private:
     using Batch = std::vector<core::Product>;
     void write();
+    void put(const core::Product& product);
     void merge(const Batch& batch);
     void take_old_below(const core::Gtin* number);
     void stop();
 
     Handover<Batch> line_;
     Batch batch_;
+    std::filesystem::path aside_;
     BulkWriter writer_;
     std::optional<Store> old_;
     std::optional<core::Product> next_old_;
-    ReleaseReport* report_; ///< of the writing thread alone: replaced, kept, taken and OwnEntryKept
+    AuditPass audit_;
+    ReleaseReport* report_; ///< of the writing thread alone: replaced, kept, taken, audit and OwnEntryKept
     std::exception_ptr broken_;
     std::thread thread_;
 };

@@ -1,6 +1,8 @@
 // What came of loading a release: counted by kind, with samples.
 #pragma once
 
+#include "catalog/load/audit_tally.h"
+
 #include <array>
 #include <cstddef>
 #include <cstdint>
@@ -67,6 +69,7 @@ public:
     std::size_t replaced = 0; ///< of these, how many stand in place of an older entry
     std::size_t kept = 0;     ///< products of the catalog that the release does not have, or may not replace
     std::uint64_t bytes = 0;  ///< of the files read
+    AuditTally audit;         ///< what is doubtful in the new catalog, all its labels
 
 private:
     std::array<Found, finding_count> found_;

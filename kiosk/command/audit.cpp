@@ -1,14 +1,13 @@
 #include "kiosk/command/audit.h"
 
-#include "catalog/load/audit_tally.h"
-#include "catalog/load/duplicates.h"
+#include "catalog/load/audit_pass.h"
 #include "catalog/read/sheet.h"
 #include "catalog/store/store.h"
 #include "kiosk/command/audit_arguments.h"
 #include "kiosk/command/json_audit.h"
+#include "kiosk/desk/audit_words.h"
 #include "kiosk/files/data_folder.h"
 #include "kiosk/files/languages.h"
-#include "ui/words/doubt_words.h"
 #include "ui/words/error_words.h"
 
 #include <nlohmann/json.hpp>
@@ -46,83 +45,15 @@ core::Result<Source> read_source(const std::string& path, const ui::Language& la
     return source;
 }
 
-/// Takes out the doubts that a leader approved for this label as it stands; returns how many.
-std::size_t leave_out(const catalog::Approvals& approvals, const core::Product& product,
-                      std::vector<core::Doubt>& doubts)
-{
-    return std::erase_if(doubts, [&](const core::Doubt& doubt) {
-        return approvals.find(product, core::info(doubt.rule).name).has_value();
-    });
-}
-
-/// Counts the labels of one name, and shows some.
-void tell_of_one_name(const catalog::SameName& group, const catalog::Store& store, const catalog::Approvals& approvals,
-                      catalog::AuditTally& tally)
-{
-    constexpr auto rule = core::DoubtRule::DuplicateName;
-    for (const auto& one : group) {
-        const auto& other = &one == &group.front() ? group[1] : group.front();
-        catalog::DoubtSample sample{one.gtin, "", "", "", 0, {rule}, {other.gtin}};
-        if (tally.takes_samples(rule) || !approvals.all().empty())
-            if (const auto product = store.find(one.gtin)) {
-                if (approvals.find(*product, core::info(rule).name)) {
-                    tally.add_approved(1);
-                    continue;
-                }
-                sample.name = product->name;
-                sample.brand = product->brand;
-                sample.source = product->origin.source;
-                sample.row = product->origin.row;
-            }
-        tally.add(std::move(sample), !one.doubted);
-    }
-}
-
 /// Labels one after the other, then the names that stand twice. Memory grows by 16 bytes a product.
 catalog::AuditTally look_through(const catalog::Store& store, std::size_t samples)
 {
-    catalog::AuditTally tally(samples);
-    catalog::Duplicates names;
-    const auto approvals = store.approvals();
+    catalog::AuditPass pass(samples, store.approvals());
     store.for_each([&](const core::Product& product) {
-        auto doubts = core::audit(product);
-        if (!doubts.empty())
-            tally.add_approved(leave_out(approvals, product, doubts));
-        tally.add(product, doubts);
-        names.add(product, !doubts.empty());
+        pass.look(product);
         return true;
     });
-    names.each_group([&](const catalog::SameName& group) { tell_of_one_name(group, store, approvals, tally); });
-    return tally;
-}
-
-void tell(const catalog::AuditTally& tally, const ui::Language& language, std::ostream& out)
-{
-    const std::string labels = std::to_string(tally.labels());
-    if (tally.approved() > 0)
-        out << language.fill(TextId::audit_hidden, {{"n", std::to_string(tally.approved())}}) << '\n';
-    if (tally.doubted() == 0) {
-        out << language.fill(TextId::audit_none, {{"n", labels}}) << '\n';
-        return;
-    }
-    out << language.fill(TextId::audit_some, {{"n", labels}, {"doubted", std::to_string(tally.doubted())}}) << '\n';
-    for (const auto& rule : core::doubt_rules()) {
-        const auto& found = tally.of(rule.rule);
-        if (found.count == 0)
-            continue;
-        out << language.fill(TextId::audit_rule, {{"rule", rule.name},
-                                                  {"n", std::to_string(found.count)},
-                                                  {"severity", ui::severity_words(rule.severity, language)},
-                                                  {"source", rule.citation}})
-            << '\n';
-        for (const auto& sample : found.samples)
-            out << "  " << sample.gtin.digits() << ' ' << sample.name << ": " << sample_sentence(sample, language)
-                << '\n';
-        if (found.count > found.samples.size())
-            out << "  "
-                << language.fill(TextId::audit_more, {{"n", std::to_string(found.count - found.samples.size())}})
-                << '\n';
-    }
+    return pass.finish([&](const core::Gtin& gtin) { return store.find(gtin); });
 }
 
 int refused(const std::string& sentence, std::ostream& err)
@@ -176,7 +107,7 @@ int audit(const AuditArguments& asked, const std::string& today, std::ostream& o
     if (asked.json)
         out << audit_json(tally, language).dump(2) << '\n';
     else
-        tell(tally, language, out);
+        print(audit_words(tally, language), out);
     return tally.doubted() > 0 || source->faulty ? 1 : 0;
 }
 

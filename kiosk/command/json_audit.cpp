@@ -1,6 +1,6 @@
 #include "kiosk/command/json_audit.h"
 
-#include "ui/words/doubt_words.h"
+#include "kiosk/desk/audit_words.h"
 
 #include <nlohmann/json.hpp>
 
@@ -58,11 +58,6 @@ Json audit_json(const catalog::AuditTally& tally, const ui::Language& language)
     }
     return {{"form", "pairstand audit"},  {"version", audit_json_version}, {"labels", tally.labels()},
             {"doubted", tally.doubted()}, {"approved", tally.approved()},  {"rules", std::move(rules)}};
-}
-
-std::string sample_sentence(const catalog::DoubtSample& sample, const ui::Language& language)
-{
-    return ui::doubt_sentence(sample.doubt, language, sample.others.empty() ? "" : sample.others.front().digits());
 }
 
 } // namespace kiosk

@@ -16,7 +16,4 @@ inline constexpr int audit_json_version = 1;
 /// Counts in full and the samples, as docs/audit.md says.
 [[nodiscard]] nlohmann::ordered_json audit_json(const catalog::AuditTally& tally, const ui::Language& language);
 
-/// The sentence of one sample.
-[[nodiscard]] std::string sample_sentence(const catalog::DoubtSample& sample, const ui::Language& language);
-
 } // namespace kiosk

@@ -32,15 +32,6 @@ core::Result<std::set<core::Gtin>> read_numbers(const std::string& path)
     return numbers;
 }
 
-void print(const std::vector<ReportLine>& lines, std::ostream& out)
-{
-    for (const auto& line : lines) {
-        const bool count = line.kind == ReportLine::Kind::Count;
-        const bool sample = line.kind == ReportLine::Kind::Sample;
-        out << (count ? "  " : sample ? "    " : "") << line.words << '\n';
-    }
-}
-
 /// Draws the progress over itself on a terminal; says nothing into a file.
 class Progress {
 public:

@@ -1,5 +1,7 @@
 #include "kiosk/desk/release_words.h"
 
+#include "kiosk/desk/audit_words.h"
+
 #include <algorithm>
 #include <iterator>
 
@@ -108,7 +110,12 @@ std::vector<ReportLine> release_words(const catalog::ReleaseLoaded& loaded, cons
     words.findings(TextId::release_not_taken, not_taken);
     words.findings(TextId::release_to_know, to_know);
     words.findings(TextId::release_loose_rows, loose_rows);
-    return words.lines();
+    auto lines = words.lines();
+    if (report.audit.labels() > 0) { // none in a load that took nothing
+        lines.push_back({Kind::Heading, language.text(TextId::release_audit)});
+        std::ranges::move(audit_words(report.audit, language), std::back_inserter(lines));
+    }
+    return lines;
 }
 
 std::string progress_words(const catalog::LoadProgress& progress, Milliseconds since_start,

@@ -3,20 +3,13 @@
 
 #include "catalog/load/load_release.h"
 #include "kiosk/clock.h"
+#include "kiosk/desk/report_line.h"
 #include "ui/words/language.h"
 
 #include <string>
 #include <vector>
 
 namespace kiosk {
-
-/// One line of a report; a sample stands under its line.
-struct ReportLine {
-    enum class Kind { Sentence, Heading, Count, Sample };
-    Kind kind;
-    std::string words;
-    bool operator==(const ReportLine&) const = default;
-};
 
 /// The whole report, without what did not happen.
 [[nodiscard]] std::vector<ReportLine> release_words(const catalog::ReleaseLoaded& loaded, const std::string& catalog,

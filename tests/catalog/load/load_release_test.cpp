@@ -1,6 +1,8 @@
+#include "catalog/load/duplicates.h"
 #include "catalog/load/load_release.h"
 #include "catalog/read/release_files.h"
 #include "catalog/store/store.h"
+#include "core/audit/audit.h"
 #include "tests/catalog/products.h"
 #include "tests/support/release_maker.h"
 #include "tests/support/temp_folder.h"
@@ -173,6 +175,44 @@ TEST_CASE("load release: the leader's own entry stays, and what the release says
     CHECK(loaded->report.of(Finding::OwnEntryKept)
               .samples.front()
               .starts_with(own.gtin.digits() + " Oat rounds of ours: "));
+}
+
+TEST_CASE("load release: the report has the audit of the whole catalog, what was there before included")
+{
+    const test::TempFolder folder;
+    test::ReleaseShape shape;
+    shape.products = 400;
+    make(shape, folder.file("release"));
+    auto slipped = test::product(2, "Not in the release");
+    slipped.label.per_serving.lines[core::Nutrient::Sodium].amount =
+        core::parse_figure(core::Nutrient::Sodium, "1900").value();
+    auto approved = slipped;
+    approved.gtin = test::gtin(3);
+    approved.name = "NOT in the release";
+    {
+        catalog::Store shop(folder.file("shop"));
+        shop.put(std::vector{slipped, approved});
+        REQUIRE(shop.approve(approved.gtin, "slipped_by_ten", core::Date::parse("2026-11-26").value()));
+    }
+    const auto loaded = load_release(folder.file("release"), folder.file("shop"));
+    REQUIRE(loaded);
+    const auto& audit = loaded->report.audit;
+    const auto store = catalog::Store::open(folder.file("shop"), catalog::Store::Mode::ReadOnly).value();
+    CHECK(audit.labels() == store.count());
+    CHECK(audit.approved() == 1);
+    REQUIRE(audit.of(core::DoubtRule::DuplicateName).count >= 2);
+    REQUIRE_FALSE(audit.of(core::DoubtRule::DuplicateName).samples.empty());
+    for (const auto& sample : audit.of(core::DoubtRule::DuplicateName).samples)
+        CHECK(catalog::same_name(store.find(sample.gtin).value(), store.find(sample.others.front()).value()));
+    std::size_t doubts = 0;
+    store.for_each([&](const core::Product& product) {
+        doubts += core::audit(product).size();
+        return true;
+    });
+    std::size_t told = 0;
+    for (const auto& rule : core::doubt_rules())
+        told += rule.rule == core::DoubtRule::DuplicateName ? 0 : audit.of(rule.rule).count;
+    CHECK(told + audit.approved() == doubts);
 }
 
 TEST_CASE("load release: a download still in its zip file gives the same catalog as the folder")

@@ -29,7 +29,9 @@ std::string as_csv(const test::TextRows& rows)
 
 std::string as_workbook(bool xlsx, const test::TextRows& rows)
 {
-    return xlsx ? test::xlsx_of({{"S", test::xlsx_rows(rows)}}) : test::ods_of({{"S", test::ods_rows(rows)}});
+    if (xlsx)
+        return test::xlsx_of({{"S", test::xlsx_rows(rows)}});
+    return test::ods_of({{"S", test::ods_rows(rows)}});
 }
 
 } // namespace

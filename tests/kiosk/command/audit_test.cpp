@@ -63,10 +63,11 @@ TEST_CASE("audit command: a catalog with a slip, in words and in JSON")
     REQUIRE(catalog::load({folder.write("a.csv", head + sound + slipped)}, catalog));
     const auto run = audit(catalog);
     CHECK(run.status == 1);
-    CHECK(run.out == "2 labels were looked through; 1 have something to look at on the package.\n"
-                     "slipped_by_ten: 1 (most likely a slip; 21 CFR 101.9(d)(7)(ii), (c)(1)(i))\n"
-                     "  09520141001083 Oat rings: Sodium: 1,600 mg does not fit 7%, but 160 mg would. A decimal point "
-                     "may have slipped by one or two places.\n");
+    CHECK(run.out ==
+          "2 labels were looked through; 1 have something to look at on the package.\n"
+          "  slipped_by_ten: 1 (most likely a slip; 21 CFR 101.9(d)(7)(ii), (c)(1)(i))\n"
+          "    09520141001083 Oat rings: Sodium: 1,600 mg does not fit 7%, but 160 mg would. A decimal point "
+          "may have slipped by one or two places.\n");
     const auto json = nlohmann::json::parse(audit(catalog, true).out);
     CHECK(json.at("form") == "pairstand audit");
     CHECK(json.at("labels") == 2);

@@ -43,6 +43,25 @@ TEST_CASE("release words: the report names what happened, and nothing else")
           "Se leyeron 12 registros y 160 cantidades.");
 }
 
+TEST_CASE("release words: the audit's doubts stand under what was loaded")
+{
+    const auto gtin = core::Gtin::parse("9521234543213").value();
+    catalog::ReleaseLoaded loaded;
+    loaded.report.taken = 2;
+    loaded.report.audit.add({gtin, "OATS", "", "", 0, {core::DoubtRule::SlippedByTen}}, true);
+    const auto words = kiosk::release_words(loaded, "shop.db", language("en"));
+    CHECK(words.size() == 2); // no label was looked through: the audit says nothing
+    loaded.report.audit.add({gtin, "OATS", "", "", "", {}, {"", 0, core::Date::parse("2026-11-26").value()}}, {});
+    const auto audited = kiosk::release_words(loaded, "shop.db", language("es"));
+    REQUIRE(audited.size() > 5);
+    CHECK(audited[2] == kiosk::ReportLine{Kind::Heading, "Lo que halló la revisión:"});
+    CHECK(audited[3].kind == Kind::Sentence);
+    CHECK(audited[4].kind == Kind::Count);
+    CHECK(audited[4].words.starts_with("slipped_by_ten: 1 ("));
+    CHECK(audited[5].kind == Kind::Sample);
+    CHECK(audited[5].words.starts_with("09521234543213 OATS: "));
+}
+
 TEST_CASE("release words: five samples of a kind, however often it was found")
 {
     catalog::ReleaseLoaded loaded;
