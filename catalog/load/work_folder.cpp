@@ -15,7 +15,7 @@ namespace {
 namespace fs = std::filesystem;
 using Json = nlohmann::json;
 
-constexpr int form = 1; // of what is set aside: another program's leavings are not read
+constexpr int form = 2; // of what is set aside: another program's leavings are not read
 
 std::string time_of(const fs::path& path)
 {
@@ -56,6 +56,31 @@ Json state_in(const fs::path& folder)
     return state;
 }
 
+/// The files that are set aside, by name with their sizes; not the state itself.
+Json sizes_in(const fs::path& folder)
+{
+    Json sizes = Json::object();
+    for (const auto& entry : fs::directory_iterator(folder))
+        if (!entry.path().filename().string().starts_with("state"))
+            sizes[entry.path().filename().string()] = fs::file_size(entry.path());
+    return sizes;
+}
+
+/// Whether all that was set aside still lies there: somebody may have cleared up.
+bool is_whole(const Json& state, const fs::path& folder)
+{
+    const auto sizes = state.find("files");
+    if (sizes == state.end() || !sizes->is_object())
+        return false;
+    for (const auto& [name, size] : sizes->items()) {
+        std::error_code error;
+        const auto found = fs::file_size(folder / name, error);
+        if (error || size != found)
+            return false;
+    }
+    return true;
+}
+
 } // namespace
 
 std::string fingerprint_of(const ReleaseFiles& files, const fs::path& source, const ReleaseChoice& choice)
@@ -82,18 +107,22 @@ WorkFolder::WorkFolder(const fs::path& catalog, const std::string& fingerprint)
     : path_(catalog.string() + ".loading"), fingerprint_(fingerprint)
 {
     const auto state = state_in(path_);
-    if (state.is_object() && state.value("fingerprint", "") == fingerprint_) {
+    if (state.is_object() && state.value("fingerprint", "") == fingerprint_ && is_whole(state, path_)) {
         done_ = state.value("done", 0) >= 2 ? Done::Amounts : Done::Heads;
         return;
     }
+    fs::remove(path_ / "state"); // first: without it nothing that is left counts, wherever clearing is broken off
     fs::remove_all(path_);
     fs::create_directory(path_);
 }
 
 void WorkFolder::write_state(Done done, const ReleaseReport& report)
 {
-    const Json state = {
-        {"form", form}, {"fingerprint", fingerprint_}, {"done", static_cast<int>(done)}, {"report", json_of(report)}};
+    const Json state = {{"form", form},
+                        {"fingerprint", fingerprint_},
+                        {"done", static_cast<int>(done)},
+                        {"files", sizes_in(path_)},
+                        {"report", json_of(report)}};
     const auto aside = path_ / "state.new";
     {
         std::ofstream file(aside);
@@ -139,6 +168,7 @@ ReleaseReport WorkFolder::report() const
 void WorkFolder::clear() const noexcept
 {
     std::error_code left; // it is cleared away by the next load
+    fs::remove(path_ / "state", left);
     fs::remove_all(path_, left);
 }
 
