@@ -143,13 +143,13 @@ core::Result<bool> read_amounts(ByteStream& bytes, const std::string& source, co
         const auto place = fdc_id ? place_of[*fdc_id] : PlaceOfRecord::none;
         if (place == PlaceOfRecord::none) {
             report.note(Finding::LostAmounts,
-                        [&] { return "record " + std::string(cell(*table, AmountColumn::FdcId)); });
+                        [&] { return "fdc_id " + std::string(cell(*table, AmountColumn::FdcId)); });
             return {};
         }
         const auto amount = read_amount(cell(*table, AmountColumn::Amount));
         if (!amount) {
             report.note(Finding::BadAmounts, [&] {
-                return source + ", row " + std::to_string(row) + ": " +
+                return source + ":" + std::to_string(row) + ": " +
                        std::string(cell(*table, AmountColumn::Amount).substr(0, 40));
             });
             return {};
@@ -166,7 +166,7 @@ core::Result<bool> read_amounts(ByteStream& bytes, const std::string& source, co
 
 void add_amounts(const JsonFood& food, const PlaceOfRecord& place_of, AmountParts& parts, ReleaseReport& report)
 {
-    const auto sample = [&] { return "record " + std::to_string(food.fdc_id); };
+    const auto sample = [&] { return "fdc_id " + std::to_string(food.fdc_id); };
     report.amounts += food.amounts.size() + food.bad_amounts;
     for (std::size_t i = 0; i < food.bad_amounts; ++i)
         report.note(Finding::BadAmounts, sample);

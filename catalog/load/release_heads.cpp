@@ -152,7 +152,7 @@ core::Result<bool> RecordHeads::read_branded(ByteStream& bytes, const std::strin
     auto read = table->each(rows_between_words, go_on, [&](std::size_t row) -> core::Result<void> {
         const auto fdc_id = read_whole(cell(*table, BrandedColumn::FdcId));
         if (!fdc_id || !table->complete()) {
-            report_->note(Finding::BrokenRow, [&] { return source + ", row " + std::to_string(row); });
+            report_->note(Finding::BrokenRow, [&] { return source + ":" + std::to_string(row); });
             return {};
         }
         const auto* food = food_of(*fdc_id);
@@ -188,7 +188,7 @@ void RecordHeads::take(std::string_view written_code, const ReleaseTexts& texts,
     ++report_->records;
     const auto code = read_release_code(written_code);
     const auto sample = [&] {
-        return "record " + std::to_string(fdc_id) + ", " + std::string(written_code.substr(0, 20)) + ": " +
+        return "fdc_id " + std::to_string(fdc_id) + ", " + std::string(written_code.substr(0, 20)) + ": " +
                std::string(texts[static_cast<std::size_t>(ReleaseText::Name)].substr(0, 60));
     };
     if (code.kind != ReleaseCode::Kind::Product)

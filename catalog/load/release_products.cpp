@@ -112,7 +112,7 @@ private:
 
     static std::string sample_of(const RecordHead& head, const ReleaseTexts& texts)
     {
-        return "record " + std::to_string(head.fdc_id) + ", " + gtin_of(static_cast<std::int64_t>(head.gtin)).digits() +
+        return "fdc_id " + std::to_string(head.fdc_id) + ", " + gtin_of(static_cast<std::int64_t>(head.gtin)).digits() +
                ": " + std::string(texts[static_cast<std::size_t>(ReleaseText::Name)].substr(0, 60));
     }
 

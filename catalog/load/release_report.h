@@ -8,6 +8,7 @@
 #include <cstdint>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace catalog {
@@ -44,6 +45,7 @@ inline constexpr std::size_t finding_count = static_cast<std::size_t>(Finding::B
 /// How often something was found, and where the first times.
 struct Found {
     static constexpr std::size_t most_samples = 5;
+    static constexpr std::size_t looked_at = 200; ///< so many are looked at for samples that differ
     std::size_t count = 0;
     std::vector<std::string> samples;
 };
@@ -51,13 +53,17 @@ struct Found {
 /// What came of a release.
 class ReleaseReport {
 public:
-    /// Counts a finding; `sample` names the record, and is only made where there is room for it.
+    /// Counts a finding; `sample` names the record, and is only made where there is room for it. The same
+    /// one twice in a row is kept once.
     template<class Sample>
     void note(Finding finding, Sample sample)
     {
         auto& found = found_[static_cast<std::size_t>(finding)];
-        if (++found.count <= Found::most_samples)
-            found.samples.push_back(sample());
+        ++found.count;
+        if (found.samples.size() >= Found::most_samples || found.count > Found::looked_at)
+            return;
+        if (auto words = sample(); found.samples.empty() || found.samples.back() != words) // many rows of one record
+            found.samples.push_back(std::move(words));
     }
     /// What an earlier part of the same load had counted.
     void restore(Finding finding, Found found) { found_[static_cast<std::size_t>(finding)] = std::move(found); }

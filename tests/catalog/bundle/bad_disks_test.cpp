@@ -1,12 +1,12 @@
 // Installs that run out of disk or of stick, or are handed what cannot be right: nothing changes on the station.
 #include "tests/catalog/bundle/scene.h"
 #include "tests/support/broken_disk.h"
+#include "tests/support/own_disk.h"
 
 #include <algorithm>
 #include <cerrno>
 #include <chrono>
 #include <fstream>
-#include <sys/mount.h>
 #include <system_error>
 
 using core::Error;
@@ -69,32 +69,6 @@ private:
     bool fails_;
 };
 
-/// A file system of its own, of so many bytes; only an administrator can make one.
-class OwnDisk {
-public:
-    OwnDisk(const std::string& at, const std::string& size) : at_(at)
-    {
-        fs::create_directories(at);
-        mounted_ = ::mount("tmpfs", at.c_str(), "tmpfs", 0, ("size=" + size).c_str()) == 0;
-    }
-    OwnDisk(const OwnDisk&) = delete;
-    OwnDisk& operator=(const OwnDisk&) = delete;
-    ~OwnDisk()
-    {
-        if (mounted_)
-            ::umount2(at_.c_str(), MNT_DETACH);
-    }
-    [[nodiscard]] bool is_there() const { return mounted_; }
-    [[nodiscard]] bool make_read_only() const
-    {
-        return ::mount("tmpfs", at_.c_str(), "tmpfs", MS_REMOUNT | MS_RDONLY, nullptr) == 0;
-    }
-
-private:
-    std::string at_;
-    bool mounted_;
-};
-
 /// Says that there is room whatever there is: the disk fills up while it is written to.
 struct FillsUp : catalog::Disk {
     std::uint64_t room(const fs::path&) override { return ~0ULL; }
@@ -135,7 +109,7 @@ TEST_CASE("install bad disk: a real small disk that is full, and one that takes 
 {
     const Scene scene;
     const test::TempFolder place;
-    const OwnDisk disk(place.file("disk"), "200k");
+    const test::OwnDisk disk(place.file("disk"), "200k");
     if (!disk.is_there()) {
         MESSAGE("left out: no file system can be made here; the disks above stand in");
         return;

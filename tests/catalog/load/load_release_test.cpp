@@ -142,9 +142,9 @@ TEST_CASE("load release: of several records the newest is taken, and an older on
     CHECK(report.of(Finding::OlderRecord).count == 2);
     CHECK(report.of(Finding::OlderTaken).count == 1);
     CHECK(report.of(Finding::NoNutrients).count == 1);
-    CHECK(report.of(Finding::NoNutrients).samples.front() == "record 5, " + test::gtin(3).digits() + ": EMPTY");
+    CHECK(report.of(Finding::NoNutrients).samples.front() == "fdc_id 5, " + test::gtin(3).digits() + ": EMPTY");
     CHECK(report.of(Finding::LostAmounts).count == 1);
-    CHECK(report.of(Finding::BadAmounts).samples.front() == folder.file("r/food_nutrient.csv") + ", row 6: n/a");
+    CHECK(report.of(Finding::BadAmounts).samples.front() == folder.file("r/food_nutrient.csv") + ":6: n/a");
 }
 
 TEST_CASE("load release: the leader's own entry stays, and what the release says differently is told")
@@ -245,6 +245,36 @@ TEST_CASE("load release: a download still in its zip file gives the same catalog
     REQUIRE_FALSE(refused);
     CHECK(refused.error().kind == Kind::TornFile);
     CHECK_FALSE(std::filesystem::exists(folder.file("never")));
+}
+
+TEST_CASE("load release: a zip file that leads outside or grows without measure is refused, and nothing is unpacked")
+{
+    const test::TempFolder folder;
+    test::ReleaseShape shape;
+    shape.products = 20;
+    make(shape, folder.file("release"));
+    const auto foods = test::bytes_of(folder.file("release/food.csv"));
+    const auto branded = test::bytes_of(folder.file("release/branded_food.csv"));
+    const auto amounts = test::bytes_of(folder.file("release/food_nutrient.csv"));
+    const std::string blank(600U << 20U, ' ');
+    struct Bad {
+        std::string what;
+        Kind kind;
+        std::vector<test::Packed> members;
+    };
+    const std::vector<Bad> all = {
+        {"outside",
+         Kind::BadEncoding,
+         {{"../food.csv", foods}, {"branded_food.csv", branded}, {"food_nutrient.csv", amounts}}},
+        {"bomb", Kind::TooLarge, {{"food.csv", foods}, {"branded_food.csv", branded}, {"food_nutrient.csv", blank}}}};
+    for (const auto& bad : all) {
+        CAPTURE(bad.what);
+        const auto refused = load_release(folder.write("bad.zip", test::zip_of(bad.members)), folder.file("in/shop"));
+        REQUIRE_FALSE(refused);
+        CHECK_FALSE(std::filesystem::exists(folder.file("in/shop")));
+        CHECK_FALSE(std::filesystem::exists(folder.file("food.csv")));
+        CHECK(refused.error().kind == bad.kind);
+    }
 }
 
 namespace {

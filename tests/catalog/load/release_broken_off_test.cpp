@@ -2,6 +2,7 @@
 #include "catalog/load/load_release.h"
 #include "catalog/store/store.h"
 #include "tests/catalog/products.h"
+#include "tests/support/own_disk.h"
 #include "tests/support/release_maker.h"
 #include "tests/support/temp_folder.h"
 
@@ -137,10 +138,6 @@ TEST_CASE("load release, broken off: a stick that was pulled leaves no catalog, 
     CHECK_FALSE(std::filesystem::exists(folder.file("shop.loading")));
 }
 
-namespace {
-
-} // namespace
-
 TEST_CASE("load release, broken off: what was set aside is not read again")
 {
     const test::TempFolder folder;
@@ -203,4 +200,58 @@ TEST_CASE("load release, broken off: two loads at once, the second is told to wa
     const auto refused = load_release(release, folder.file("shop"));
     REQUIRE_FALSE(refused);
     CHECK(refused.error().kind == core::Error::Kind::Busy);
+}
+
+TEST_CASE("load release, broken off: a real small disk that is full, and one that takes no writing")
+{
+    const test::TempFolder folder;
+    const auto release = release_in(folder);
+    const test::OwnDisk disk(folder.file("disk"), "600k");
+    if (!disk.is_there()) {
+        MESSAGE("left out: no file system can be made here; the limits above stand in");
+        return;
+    }
+    const auto shop = folder.file("disk/shop");
+    Store(shop).put(test::products(own_products));
+    const auto refused = [&] {
+        const auto loaded = load_release(release, shop);
+        REQUIRE_FALSE(loaded);
+        CHECK(loaded.error().kind == core::Error::Kind::CannotWrite);
+        CHECK(count_in(shop) == own_products);
+        return loaded.error().detail;
+    };
+    CHECK_FALSE(refused().empty());
+    REQUIRE(disk.make_read_only());
+    CHECK_FALSE(refused().empty());
+}
+
+TEST_CASE("load release, broken off: a place that takes nothing is one error")
+{
+    const test::TempFolder folder;
+    const auto release = release_in(folder);
+    for (const std::string shop : {"/proc/pairstand/shop", "/dev/null/shop"}) {
+        CAPTURE(shop);
+        const auto refused = load_release(release, shop);
+        REQUIRE_FALSE(refused);
+        CHECK(refused.error().kind == core::Error::Kind::CannotWrite);
+    }
+}
+
+TEST_CASE("load release, broken off: a clock set back or forth changes nothing of what is loaded")
+{
+    const test::TempFolder folder;
+    const auto release = release_in(folder);
+    REQUIRE(load_release(release, folder.file("whole")));
+    for (const int years : {-56, 75}) { // 1970 and 2101
+        CAPTURE(years);
+        const auto time = std::filesystem::file_time_type::clock::now() + std::chrono::hours(24 * 365) * years;
+        for (const auto& file : std::filesystem::directory_iterator(release))
+            std::filesystem::last_write_time(file.path(), time);
+        DiskThatKeepsTheOldFile disk;
+        REQUIRE_FALSE(load_release(release, folder.file("shop"), {}, disk));
+        std::filesystem::last_write_time(folder.file("shop.loading/state"), time);
+        REQUIRE(load_release(release, folder.file("shop")));
+        CHECK(test::bytes_of(folder.file("shop")) == test::bytes_of(folder.file("whole")));
+        std::filesystem::remove(folder.file("shop"));
+    }
 }
