@@ -1,4 +1,5 @@
 // How long a product takes to find by its number, against what SQLite itself needs to find and hand over the same row.
+#include "catalog/store/bulk_writer.h"
 #include "catalog/store/row.h"
 #include "catalog/store/schema.h"
 #include "catalog/store/store.h"
@@ -66,8 +67,10 @@ void measure(std::size_t count)
     const test::TempFolder folder;
     const auto path = folder.file("shop");
     {
-        const auto many = test::products(count);
-        catalog::Store(path).put(many);
+        catalog::BulkWriter writer(path);
+        for (std::uint64_t i = 1; i <= count; ++i)
+            writer.add(test::product(i));
+        writer.finish();
     }
     const auto numbers = some_numbers(count);
     Raw raw(path);
@@ -96,6 +99,6 @@ void measure(std::size_t count)
 
 int main()
 {
-    for (const std::size_t count : {1'000U, 10'000U, 100'000U})
+    for (const std::size_t count : {1'000U, 10'000U, 100'000U, 2'000'000U})
         measure(count);
 }
