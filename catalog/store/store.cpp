@@ -118,6 +118,7 @@ struct Store::Inside {
         next.emplace(database, next_sql(version));
         holds.emplace(database, "SELECT 1 FROM product WHERE gtin = ?");
         count.emplace(database, "SELECT count(*) FROM product");
+        nth.emplace(database, "SELECT 1 FROM product LIMIT 1 OFFSET ?");
         page.emplace(database, "SELECT gtin, name, brand, aisle FROM product " +
                                    std::string(version < 3 ? "" : "WHERE origin_kind <> 1 ") +
                                    "ORDER BY aisle COLLATE NOCASE, name COLLATE NOCASE, gtin LIMIT ? OFFSET ?");
@@ -145,6 +146,7 @@ struct Store::Inside {
     std::optional<SQLite::Statement> next;
     std::optional<SQLite::Statement> holds;
     std::optional<SQLite::Statement> count;
+    std::optional<SQLite::Statement> nth;
     std::optional<SQLite::Statement> page;
     std::optional<SQLite::Statement> put; // only once something is put
 };
@@ -232,6 +234,14 @@ std::size_t Store::count() const
     });
 }
 
+bool Store::has_more_than(std::size_t products) const
+{
+    return inside_->asked(inside_->nth, [&](SQLite::Statement& nth) {
+        nth.bind(1, static_cast<std::int64_t>(products));
+        return nth.executeStep();
+    });
+}
+
 std::vector<ListedProduct> Store::products_in_order(std::size_t limit, std::size_t offset) const
 {
     return inside_->asked(inside_->page, [&](SQLite::Statement& page) {
@@ -247,7 +257,9 @@ std::vector<ListedProduct> Store::products_in_order(std::size_t limit, std::size
 
 NameSearch Store::search() const
 {
-    return {inside_->database, version_of(inside_->database), inside_->path};
+    return inside_->asked(inside_->count, [&](SQLite::Statement&) {
+        return NameSearch(inside_->database, version_of(inside_->database), inside_->path);
+    });
 }
 
 void Store::put(const core::Product& product)

@@ -63,6 +63,9 @@ public:
     /// How many products there are.
     [[nodiscard]] std::size_t count() const;
 
+    /// Whether there are more products than so many; looks at no more of them.
+    [[nodiscard]] bool has_more_than(std::size_t products) const;
+
     /// A page of all products, by aisle, then name (letters A to Z without case), then number.
     [[nodiscard]] std::vector<ListedProduct> products_in_order(std::size_t limit, std::size_t offset = 0) const;
 

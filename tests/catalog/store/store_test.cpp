@@ -38,10 +38,14 @@ TEST_CASE("store: finds what was put, and nothing else")
 {
     Store store(":memory:");
     CHECK(store.count() == 0);
+    CHECK(!store.has_more_than(0));
     CHECK_FALSE(store.find(test::gtin(1)));
     store.put(test::product(1));
     store.put(test::full_product());
     CHECK(store.count() == 2);
+    CHECK(store.has_more_than(0));
+    CHECK(store.has_more_than(1));
+    CHECK(!store.has_more_than(2));
     CHECK(store.find(test::gtin(1)) == test::product(1));
     CHECK(store.holds(test::gtin(1)));
     CHECK_FALSE(store.holds(test::gtin(2)));
