@@ -1,5 +1,7 @@
 #include "kiosk/loop.h"
 
+#include "kiosk/input/letter_keys.h"
+
 #include <algorithm>
 #include <stdexcept>
 #include <utility>
@@ -41,15 +43,17 @@ Loop::Loop(const LoopParts& parts)
     : parts_(parts), keyboard_([this](const SDL_Event& event) { person_pressed(event); }), looked_(Clock::now()),
       catalog_looked_(looked_), sounded_(parts.session.state().notice.number), frames_due_(frames_to_settle)
 {
+    parts_.catalog.on_leaving([&session = parts_.session] { session.leave_catalog(); });
 }
 
 void Loop::run()
 {
     while (running_) {
         gather();
+        search();
         if (frames_due_ > 0)
             draw();
-        else if (running_)
+        else if (running_ && !parts_.session.searching())
             wait();
     }
 }
@@ -72,6 +76,19 @@ void Loop::gather()
     follow_camera();
     if (looked_ - catalog_looked_ >= catalog_every)
         follow_catalog();
+}
+
+/// Lets the search by name work for half a frame, so that fingers and scanners never wait for it.
+void Loop::search()
+{
+    if (!parts_.session.searching())
+        return;
+    constexpr Milliseconds half_a_frame{8};
+    const auto until = Clock::now() + half_a_frame;
+    const auto before = parts_.session.state().found.size();
+    guarded([&] { parts_.session.search_on([until] { return Clock::now() < until; }); });
+    if (parts_.session.state().found.size() != before || !parts_.session.searching())
+        frames_due_ = frames_to_settle;
 }
 
 void Loop::wait()
@@ -109,8 +126,20 @@ void Loop::person_pressed(const SDL_Event& event)
         running_ = false;
     else if (down && key == SDLK_ESCAPE)
         pressed_.emplace_back(ui::GoBack{});
-    else
+    else if (parts_.session.state().screen != ui::ScreenId::FindByName || !name_pressed(event))
         parts_.window.hand_on(event);
+}
+
+/// A key that a person pressed where a name is asked for; whether it was one of the name's.
+bool Loop::name_pressed(const SDL_Event& event)
+{
+    const auto letter = letter_of(event.key.keysym);
+    const bool erases = event.key.keysym.sym == SDLK_BACKSPACE;
+    if (event.type == SDL_KEYDOWN && erases)
+        pressed_.emplace_back(ui::EraseLetter{});
+    else if (event.type == SDL_KEYDOWN && letter && event.key.repeat == 0)
+        pressed_.emplace_back(ui::TypeLetters{*letter});
+    return erases || letter.has_value();
 }
 
 /// Every scan is answered, once, in the order they came.

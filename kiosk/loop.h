@@ -38,9 +38,11 @@ public:
 
 private:
     void gather();
+    void search();
     void wait();
     void look_at(const SDL_Event& event, Milliseconds blind);
     void person_pressed(const SDL_Event& event);
+    bool name_pressed(const SDL_Event& event);
     void take(const std::vector<Scan>& scans);
     void apply(const ui::Actions& asked);
     void guarded(const std::function<void()>& work);

@@ -76,8 +76,25 @@ struct ShowPair {
     bool operator==(const ShowPair&) const = default;
 };
 /// Open the list of aisles.
-struct ChooseByName {
-    bool operator==(const ChooseByName&) const = default;
+struct ChooseAisle {
+    bool operator==(const ChooseAisle&) const = default;
+};
+/// Open the letters, to find a product by its name.
+struct FindByName {
+    bool operator==(const FindByName&) const = default;
+};
+/// More letters of the name that is looked for.
+struct TypeLetters {
+    std::string letters; ///< UTF-8; usually one, or a blank between words
+    bool operator==(const TypeLetters&) const = default;
+};
+/// Take its last letter back.
+struct EraseLetter {
+    bool operator==(const EraseLetter&) const = default;
+};
+/// Begin the name again.
+struct ClearLetters {
+    bool operator==(const ClearLetters&) const = default;
 };
 /// Open one aisle of the list.
 struct OpenAisle {
@@ -118,10 +135,10 @@ struct ClearPrice {
     bool operator==(const ClearPrice&) const = default;
 };
 
-using Action =
-    std::variant<GoBack, StartOver, TakeBack, NextLanguage, NextTextSize, ChooseBasis, OpenAmounts, ChooseMyAmount,
-                 OpenWhy, ToggleKeep, OpenLabel, ShowPair, ChooseByName, OpenAisle, TakeProduct, TurnPage, OpenPrices,
-                 PickPriceSide, TypePriceDigit, ErasePriceDigit, ClearPrice>;
+using Action = std::variant<GoBack, StartOver, TakeBack, NextLanguage, NextTextSize, ChooseBasis, OpenAmounts,
+                            ChooseMyAmount, OpenWhy, ToggleKeep, OpenLabel, ShowPair, ChooseAisle, OpenAisle,
+                            TakeProduct, TurnPage, OpenPrices, PickPriceSide, TypePriceDigit, ErasePriceDigit,
+                            ClearPrice, FindByName, TypeLetters, EraseLetter, ClearLetters>;
 using Actions = std::vector<Action>;
 
 } // namespace ui

@@ -24,6 +24,7 @@ enum class ScreenId {
     Pair,
     NotFound,
     WhichProduct,
+    FindByName,
     PickAisle,
     PickProduct,
     Prices,
@@ -53,7 +54,7 @@ struct Notice {
 struct PickEntry {
     core::Gtin gtin;
     std::string name;
-    std::string detail; ///< brand, net quantity
+    std::string detail; ///< brand, net quantity; may have two lines
     bool operator==(const PickEntry&) const = default;
 };
 
@@ -86,7 +87,11 @@ struct State {
     std::vector<PickEntry> picks;                     ///< products to choose from (PickProduct, WhichProduct)
     std::vector<PickAisle> aisles;                    ///< PickAisle
     std::string pick_title;
-    int page = 0; ///< of the screen shown; a screen shows its last page when this is too high
+    bool by_aisle = false;        ///< there are aisles to leaf through, and few enough products
+    std::string typed;            ///< the name that FindByName looks for, in capitals
+    std::vector<PickEntry> found; ///< what fits it, as far as is known by now
+    std::string found_words;      ///< how many there are, or why there are none; empty while nothing is typed
+    int page = 0;                 ///< of the screen shown; a screen shows its last page when this is too high
     int text_percent = 100;
     std::string other_language; ///< the name of the language that the button changes to
     bool can_take_back = false;

@@ -210,8 +210,8 @@ void add_render(CLI::App& app, RenderArguments& render, Size& size, Prices& pric
 {
     app.add_option(
            "SCREEN", render.screen,
-           "welcome, one_label, pair, not_found, which_product, pick_aisle, pick_product, prices, amounts, why, "
-           "gallery, or all")
+           "welcome, one_label, pair, not_found, which_product, find_by_name, pick_aisle, pick_product, prices, "
+           "amounts, why, gallery, or all")
         ->required();
     app.add_option("--out", render.out, "the PNG file to write; a folder for all")->required();
     app.add_option("--left", render.left, "code that is scanned first");
@@ -221,6 +221,7 @@ void add_render(CLI::App& app, RenderArguments& render, Size& size, Prices& pric
         "--basis",
         [&render](const std::string& words) { std::tie(render.basis, render.amount) = basis_named("--basis", words); },
         basis_help);
+    app.add_option("--words", render.words, "for find_by_name: what is typed");
     app.add_option("--nutrient", render.nutrient, "for why: its name as in a sheet, such as sodium")
         ->check(CLI::Validator(
             [](const std::string& key) {

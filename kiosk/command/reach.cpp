@@ -111,7 +111,7 @@ Trouble to_which_product(Session& session, const catalog::Store& store, const Ro
 
 Trouble to_pick_product(Session& session)
 {
-    session.apply({ui::ChooseByName{}});
+    session.apply({ui::ChooseAisle{}});
     if (session.state().aisles.empty())
         return no_products();
     session.apply({ui::OpenAisle{session.state().aisles.front().aisle}});
@@ -141,8 +141,13 @@ Trouble go(Session& session, const catalog::Store& store, const Route& route)
         return to_not_found(session, store, route);
     case ScreenId::WhichProduct:
         return to_which_product(session, store, route);
+    case ScreenId::FindByName:
+        session.apply({ui::FindByName{}, ui::TypeLetters{route.words}});
+        while (session.search_on([] { return true; })) {
+        }
+        return std::nullopt;
     case ScreenId::PickAisle:
-        session.apply({ui::ChooseByName{}});
+        session.apply({ui::ChooseAisle{}});
         return std::nullopt;
     case ScreenId::PickProduct:
         return to_pick_product(session);

@@ -22,6 +22,7 @@ struct Route {
     std::optional<core::Money> right_price = std::nullopt;
     core::MyAmount amount = {};                  ///< for Basis::MyAmount
     std::optional<core::Nutrient> nutrient = {}; ///< for the screen Why; nothing: the first row
+    std::string words = {};                      ///< typed on the screen FindByName
 };
 
 /// Scans and touches until the session shows that screen. Returns why it cannot, as one sentence; nothing when it does.

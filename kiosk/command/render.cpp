@@ -79,7 +79,8 @@ std::optional<std::string> draw_one(Studio& studio, const RenderArguments& argum
                       arguments.left_price,
                       arguments.right_price,
                       arguments.amount,
-                      core::nutrient_by_key(arguments.nutrient)};
+                      core::nutrient_by_key(arguments.nutrient),
+                      arguments.words};
     if (auto trouble = reach(session, studio.catalog.store(), route))
         return trouble;
     const PictureLook look{*theme_named(arguments.theme), studio.fonts.files(), arguments.width, arguments.height};

@@ -21,6 +21,7 @@ struct RenderArguments {
     core::Basis basis = core::Basis::Serving;
     core::MyAmount amount; ///< for Basis::MyAmount
     std::string nutrient;  ///< for the screen why: its key; empty: the first row
+    std::string words;     ///< for the screen find_by_name: what is typed
     int page = 1;
     int width = 1280;
     int height = 800;

@@ -173,6 +173,8 @@ StationCatalog::News StationCatalog::look_again()
             tell_(now, store.error());
         return News::Broken;
     }
+    if (leave_)
+        leave_();
     store_ = std::move(*store);
     place_ = now;
     bundle_ = bundle_at(now, environment_);

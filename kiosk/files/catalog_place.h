@@ -77,6 +77,9 @@ public:
     /// Whom to tell of what News::Broken stands for, with what catalog_trouble needs; nobody by default.
     void on_trouble(std::function<void(const CatalogPlace&, const core::Error&)> tell) { tell_ = std::move(tell); }
 
+    /// What must happen before the store that is open is closed for another one; nothing by default.
+    void on_leaving(std::function<void()> leave) { leave_ = std::move(leave); }
+
     /// Looks whether another catalog is there by now. Cheap: for every scan and every now and then.
     [[nodiscard]] News look_again();
 
@@ -91,6 +94,7 @@ private:
     catalog::Store store_;
     std::optional<catalog::Manifest> bundle_;
     std::function<void(const CatalogPlace&, const core::Error&)> tell_;
+    std::function<void()> leave_;
     std::filesystem::file_time_type refused_{}; ///< of a file already said to be broken
     bool gone_ = false;                         ///< the file is not there, and that was said
 };

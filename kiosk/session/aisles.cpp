@@ -18,6 +18,11 @@ std::vector<Aisle> aisles_of(const catalog::Store& store)
     return aisles;
 }
 
+bool is_for_leafing(const catalog::Store& store)
+{
+    return !store.has_more_than(most_listed) && aisles_of(store).size() > 1;
+}
+
 std::vector<ui::PickAisle> aisle_words(const std::vector<Aisle>& aisles, const ui::Language& language)
 {
     using ui::TextId;

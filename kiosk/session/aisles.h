@@ -20,6 +20,9 @@ struct Aisle {
 /// anyone turns pages for. Throws std::runtime_error when the catalog is broken.
 [[nodiscard]] std::vector<Aisle> aisles_of(const catalog::Store& store);
 
+/// Whether anyone would leaf through it: it has several aisles, and few enough products that all are in them.
+[[nodiscard]] bool is_for_leafing(const catalog::Store& store);
+
 /// The same in words.
 [[nodiscard]] std::vector<ui::PickAisle> aisle_words(const std::vector<Aisle>& aisles, const ui::Language& language);
 

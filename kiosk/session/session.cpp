@@ -47,7 +47,7 @@ TextId class_text(core::CodeClass code_class)
 bool is_place(ScreenId screen)
 {
     return screen == ScreenId::Welcome || screen == ScreenId::OneLabel || screen == ScreenId::Pair ||
-           screen == ScreenId::PickAisle;
+           screen == ScreenId::PickAisle || screen == ScreenId::FindByName;
 }
 
 } // namespace
@@ -55,18 +55,22 @@ bool is_place(ScreenId screen)
 Session::Session(catalog::Store& store, std::span<const ui::Language> languages, Settings settings)
     : store_(&store), languages_(languages), settings_(std::move(settings))
 {
+    state_.by_aisle = is_for_leafing(*store_);
     refresh();
 }
 
 void Session::use(catalog::Store& store)
 {
+    leave_catalog();
     store_ = &store;
+    state_.by_aisle = is_for_leafing(store);
+    look_for(state_.typed);
     read_again(state_);
     if (before_)
         read_again(*before_);
     say(Notice::Tone::Quiet, TextId::notice_reloaded);
     if (state_.screen == ScreenId::PickAisle || state_.screen == ScreenId::PickProduct)
-        perform(ui::ChooseByName{});
+        perform(ui::ChooseAisle{});
     refresh();
 }
 
@@ -206,6 +210,7 @@ void Session::perform(const ui::GoBack&)
 
 void Session::perform(const ui::StartOver&)
 {
+    look_for("");
     if (state_.sides[0] || state_.sides[1])
         before_ = state_;
     state_.sides = {};
@@ -269,12 +274,6 @@ void Session::perform(const ui::ShowPair&)
 {
     if (state_.sides[0] && state_.sides[1])
         go(ScreenId::Pair);
-}
-
-void Session::perform(const ui::ChooseByName&)
-{
-    aisles_ = aisles_of(*store_);
-    go(ScreenId::PickAisle);
 }
 
 void Session::perform(const ui::OpenAisle& asked)
@@ -365,6 +364,7 @@ void Session::refresh()
     }
     state_.aisles = aisle_words(aisles_, language());
     refresh_bundle();
+    refresh_found();
     state_.can_take_back = before_.has_value();
     state_.other_language = languages_[(language_ + 1) % languages_.size()].text(TextId::language_name);
     switch (camera_) {

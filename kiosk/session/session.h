@@ -2,6 +2,7 @@
 #pragma once
 
 #include "catalog/bundle/manifest.h"
+#include "catalog/store/search.h"
 #include "catalog/store/store.h"
 #include "kiosk/desk/settings.h"
 #include "kiosk/input/scan.h"
@@ -10,6 +11,7 @@
 #include "ui/state.h"
 #include "ui/words/language.h"
 
+#include <functional>
 #include <initializer_list>
 #include <optional>
 #include <span>
@@ -22,7 +24,8 @@ namespace kiosk {
 /// One station's session. Not thread safe: lives on the screen's thread.
 class Session {
 public:
-    /// `languages` must not be empty and, like `store`, must outlive the session.
+    /// `languages` must not be empty and, like `store`, must outlive the session. Throws std::runtime_error when the
+    /// catalog is broken.
     Session(catalog::Store& store, std::span<const ui::Language> languages, Settings settings = {});
 
     [[nodiscard]] const ui::State& state() const { return state_; }
@@ -39,9 +42,17 @@ public:
     enum class Camera { Off, Ready, None, Stalled };
     void camera_is(Camera camera);
 
+    /// Works on the search by name while its screen is open: portions of about a millisecond, as long as `go_on` says
+    /// so, at least one. Returns whether there is more to do. Throws std::runtime_error when the catalog is broken.
+    bool search_on(const std::function<bool()>& go_on);
+    /// Whether there is something to search on.
+    [[nodiscard]] bool searching() const { return searching_ && state_.screen == ui::ScreenId::FindByName; }
+
     /// Goes on with another catalog (a new one was loaded). What is on the sides is shown as that catalog has it, and
     /// stays as it was where it has none. Throws std::runtime_error when the catalog is broken.
     void use(catalog::Store& store);
+    /// Lets go of what holds the catalog open that will be closed before `use`.
+    void leave_catalog();
 
     /// Says on Welcome from now on whose labels these are; nothing: the place's own.
     void shows(std::optional<catalog::Manifest> bundle);
@@ -73,7 +84,11 @@ private:
     void perform(const ui::ToggleKeep&);
     void perform(const ui::OpenLabel&);
     void perform(const ui::ShowPair&);
-    void perform(const ui::ChooseByName&);
+    void perform(const ui::ChooseAisle&);
+    void perform(const ui::FindByName&);
+    void perform(const ui::TypeLetters&);
+    void perform(const ui::EraseLetter&);
+    void perform(const ui::ClearLetters&);
     void perform(const ui::OpenAisle&);
     void perform(const ui::TakeProduct&);
     void perform(const ui::TurnPage&);
@@ -100,6 +115,9 @@ private:
     void offer(const std::vector<core::Product>& products);
     void refresh();
     void refresh_bundle();
+    void look_for(std::string words);
+    void ask();
+    void refresh_found();
     void refresh_prices();
     void refresh_pair(const core::Product& left, const core::Product& right);
     void refresh_why();
@@ -110,9 +128,13 @@ private:
     Settings settings_;
     std::size_t language_ = 0;
     ui::State state_;
-    std::optional<ui::State> before_; ///< what StartOver put away
-    std::vector<Visit> trail_;        ///< where GoBack leads
-    std::vector<Aisle> aisles_;       ///< of the list that is open
+    std::optional<ui::State> before_;           ///< what StartOver put away
+    std::vector<Visit> trail_;                  ///< where GoBack leads
+    std::vector<Aisle> aisles_;                 ///< of the list that is open
+    std::optional<catalog::NameSearch> search_; ///< once a name was typed
+    std::vector<core::Product> found_;          ///< its answers, as the catalog has them
+    std::size_t told_ = 0;                      ///< how many of its answers were looked at
+    bool searching_ = false;
     unsigned taken_ = 0;
     Camera camera_ = Camera::Off;
 };

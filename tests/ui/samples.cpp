@@ -3,6 +3,7 @@
 #include "catalog/read/sheet.h"
 #include "core/compare/comparison.h"
 #include "tests/support/headless.h"
+#include "ui/words/found_words.h"
 #include "ui/words/price_words.h"
 #include "ui/words/rule_words.h"
 
@@ -84,6 +85,32 @@ void add_lists(std::vector<NamedState>& states, const ui::Language& language)
     unknown.notice.words = language.fill(TextId::notice_unknown, {{"code", unknown.code}});
     states.push_back({"not found", unknown});
     states.push_back({"gallery", state_of(ScreenId::Gallery, language)});
+}
+
+void add_finding(std::vector<NamedState>& states, const ui::Language& language)
+{
+    auto empty = state_of(ScreenId::FindByName, language);
+    empty.by_aisle = true;
+    empty.can_take_back = true;
+    states.push_back({"find by name", empty});
+    auto none = empty;
+    none.typed = "WWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWW"; // the widest letter
+    none.found_words = ui::found_words({0, true, 60}, language);
+    states.push_back({"nothing found", none});
+    auto searching = found_state("WHOLE ", "Cereal", language);
+    searching.found_words = ui::found_words({123'456, false, 60}, language);
+    hold(searching, Side::Left, demo_product("9520777012026"), 1);
+    searching.notice.words = found_words(demo_product("9520777012026"), language, TextId::side_left);
+    for (std::size_t i = 0; i < searching.found.size(); ++i) { // as a release may have them
+        auto& found = searching.found[i];
+        found.name += std::string(20 * i, 'W') + " WITH MANY MORE WORDS THAN ANYBODY READS ON A PACKAGE";
+        found.detail = language.text(TextId::find_this_place) + "\n" + found.detail + std::string(10 * i, 'M');
+    }
+    states.push_back({"found names of any length", searching});
+    states.push_back({"found", found_state("A", "Snack bars", language)});
+    auto unknown = state_of(ScreenId::Welcome, language);
+    unknown.by_aisle = true;
+    states.push_back({"welcome with aisles", unknown});
 }
 
 void add_labels(std::vector<NamedState>& states, const ui::Language& language)
@@ -297,6 +324,19 @@ ui::State products_state(std::string_view aisle, const ui::Language& language)
     return state;
 }
 
+ui::State found_state(const std::string& typed, std::string_view aisle, const ui::Language& language)
+{
+    auto state = state_of(ScreenId::FindByName, language);
+    state.typed = typed;
+    for (const auto& product : demo_products())
+        if (aisle.empty() || product.aisle == aisle)
+            state.found.push_back({product.gtin, product.name, ui::found_detail(product, language)});
+    constexpr std::size_t most_shown = 60;
+    state.found_words = ui::found_words({state.found.size(), true, most_shown}, language);
+    state.found.resize(std::min(state.found.size(), most_shown), state.found.front());
+    return state;
+}
+
 core::Product product_with_long_list()
 {
     auto product = demo_product(pairs[0][0]);
@@ -318,6 +358,7 @@ std::vector<NamedState> hard_states(const ui::Language& language)
     std::vector<NamedState> states;
     add_welcomes(states, language);
     add_lists(states, language);
+    add_finding(states, language);
     add_labels(states, language);
     add_pairs(states, language);
     add_ingredients(states, language);

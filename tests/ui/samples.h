@@ -53,6 +53,9 @@ namespace test {
 /// The products of one aisle; of all of them where it is empty.
 [[nodiscard]] ui::State products_state(std::string_view aisle, const ui::Language& language);
 
+/// The screen on which a name is typed, with the products of one aisle (all of them where it is empty) as its answers.
+[[nodiscard]] ui::State found_state(const std::string& typed, std::string_view aisle, const ui::Language& language);
+
 /// A state and what it shows, for CAPTURE.
 struct NamedState {
     std::string name;

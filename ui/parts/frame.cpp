@@ -57,8 +57,8 @@ std::vector<Item> items_of(const Ui& ui, const State& state, const Paging& pagin
     items.push_back(text_size_item(ui, state.text_percent));
     items.push_back({state.other_language, TextId::language_name, NextLanguage{}, true,
                      bar_button_width(ui, state.other_language)});
-    items.push_back(button_item(ui, TextId::button_by_name, ChooseByName{}, true));
-    items.back().chosen = state.screen == ScreenId::PickAisle;
+    items.push_back(button_item(ui, TextId::button_by_name, FindByName{}, true));
+    items.back().chosen = state.screen == ScreenId::FindByName;
     Item take_back = button_item(ui, TextId::button_take_back, TakeBack{}, true);
     Item start_over = button_item(ui, TextId::button_start_over, StartOver{}, held || !home);
     take_back.width = start_over.width = std::max(take_back.width, start_over.width); // they stand in one place

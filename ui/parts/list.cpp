@@ -3,7 +3,9 @@
 #include "ui/widgets/button.h"
 #include "ui/widgets/text.h"
 
+#include <algorithm>
 #include <cmath>
+#include <string_view>
 
 namespace ui {
 namespace {
@@ -37,7 +39,7 @@ void draw_choice(const Ui& ui, const Choice& choice, const Area& area)
 }
 
 /// As many columns as leave every word whole and a name mostly on one line.
-std::size_t columns_for(const Ui& ui, const std::vector<Choice>& choices, float width)
+std::size_t columns_for(const Ui& ui, const std::vector<Choice>& choices, float width, std::size_t most)
 {
     float widest = 0;
     for (const auto& choice : choices)
@@ -45,14 +47,56 @@ std::size_t columns_for(const Ui& ui, const std::vector<Choice>& choices, float 
                            std::min(text_width(ui, choice.name, Style::Text), 45 * ui.look.sizes.unit),
                            widest_word(ui, choice.detail, Style::QuietNote)});
     const float column = widest + 6 * ui.look.sizes.unit;
-    return static_cast<std::size_t>(std::clamp(std::floor(width / column), 1.0F, 3.0F));
+    return static_cast<std::size_t>(std::clamp(std::floor(width / column), 1.0F, static_cast<float>(most)));
+}
+
+/// Bytes from the front that are whole letters, at most so many.
+std::string_view whole_letters(std::string_view words, std::size_t most)
+{
+    while (most > 0 && most < words.size() && (static_cast<unsigned char>(words[most]) & 0xC0U) == 0x80U)
+        --most;
+    return words.substr(0, most);
+}
+
+/// The words, or as much of their beginning as fits so many lines, with dots.
+std::string cut_short(const Ui& ui, const std::string& words, Style style, float width, float most_lines)
+{
+    const auto fits = [&](const std::string& shown) {
+        return widest_word(ui, shown, style) <= width &&
+               text_height(ui, shown, style, width) < (most_lines + 0.5F) * line_height(ui, style);
+    };
+    if (fits(words))
+        return words;
+    const auto begun = [&](std::size_t bytes) { return std::string(whole_letters(words, bytes)) + "..."; };
+    std::size_t short_enough = 0;
+    std::size_t too_long = words.size();
+    while (too_long - short_enough > 1) {
+        const auto middle = (short_enough + too_long) / 2;
+        (fits(begun(middle)) ? short_enough : too_long) = middle;
+    }
+    return begun(short_enough);
 }
 
 } // namespace
 
-std::vector<Block> list_blocks(const Ui& ui, const std::vector<Choice>& choices, float width)
+Choice choice_within(const Ui& ui, Choice choice, float width, float height)
 {
-    const std::size_t columns = columns_for(ui, choices, width);
+    constexpr float most_lines = 3; // of each: enough to know a package by
+    const float inner = inner_width(ui, width);
+    const float name_line = line_height(ui, Style::Text);
+    const float detail_line = line_height(ui, Style::QuietNote);
+    const float room = height - 2 * ui.look.sizes.unit;
+    const float for_detail = std::clamp(std::floor((room - name_line) / detail_line), 1.0F, most_lines);
+    choice.detail = cut_short(ui, choice.detail, Style::QuietNote, inner, for_detail);
+    const float left = room - text_height(ui, choice.detail, Style::QuietNote, inner);
+    choice.name =
+        cut_short(ui, choice.name, Style::Text, inner, std::clamp(std::floor(left / name_line), 1.0F, most_lines));
+    return choice;
+}
+
+std::vector<Block> list_blocks(const Ui& ui, const std::vector<Choice>& choices, float width, std::size_t most_columns)
+{
+    const std::size_t columns = columns_for(ui, choices, width, most_columns);
     const float gap = 1.5F * ui.look.sizes.unit;
     const float one = std::floor((width + gap) / static_cast<float>(columns) - gap);
     std::vector<Block> blocks;

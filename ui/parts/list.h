@@ -5,6 +5,7 @@
 #include "ui/ui.h"
 #include "ui/widgets/pages.h"
 
+#include <cstddef>
 #include <functional>
 #include <string>
 #include <vector>
@@ -19,6 +20,11 @@ struct Choice {
 };
 
 /// The choices as rows for pages. `choices` must outlive them.
-[[nodiscard]] std::vector<Block> list_blocks(const Ui& ui, const std::vector<Choice>& choices, float width);
+[[nodiscard]] std::vector<Block> list_blocks(const Ui& ui, const std::vector<Choice>& choices, float width,
+                                             std::size_t most_columns = 3);
+
+/// A choice that may be of any length, cut short with dots where it would take more than a few lines or, as a row of
+/// that width, be higher than `height`. The beginning of its detail stays.
+[[nodiscard]] Choice choice_within(const Ui& ui, Choice choice, float width, float height);
 
 } // namespace ui

@@ -17,6 +17,8 @@ void pair_screen(const Ui& ui, const State& state, Actions& asked);
 void not_found_screen(const Ui& ui, const State& state, Actions& asked);
 /// Two products share eight digits: which one is it?
 void which_product_screen(const Ui& ui, const State& state, Actions& asked);
+/// Letters to type, and the products whose names fit.
+void find_by_name_screen(const Ui& ui, const State& state, Actions& asked);
 /// The aisles of the catalog.
 void pick_aisle_screen(const Ui& ui, const State& state, Actions& asked);
 /// The products of one aisle.

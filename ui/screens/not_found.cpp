@@ -27,7 +27,7 @@ void not_found_screen(const Ui& ui, const State& state, Actions& asked)
                       [&ui, &asked, wide](Area area) {
                           if (button(ui, TextId::button_choose_by_name, area.cut_left(wide),
                                      {Style::Text, false, false, Align::Centre}))
-                              asked.push_back(ChooseByName{});
+                              asked.push_back(FindByName{});
                       },
                       false, sizes.gap});
     add(ui.language.text(TextId::not_found_read_package), Style::Quiet, Role::Text, sizes.gap);

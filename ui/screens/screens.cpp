@@ -11,6 +11,7 @@ constexpr ScreenInfo list[] = {
     {ScreenId::Pair, "pair", pair_screen},
     {ScreenId::NotFound, "not_found", not_found_screen},
     {ScreenId::WhichProduct, "which_product", which_product_screen},
+    {ScreenId::FindByName, "find_by_name", find_by_name_screen},
     {ScreenId::PickAisle, "pick_aisle", pick_aisle_screen},
     {ScreenId::PickProduct, "pick_product", pick_product_screen},
     {ScreenId::Prices, "prices", prices_screen},

@@ -73,7 +73,7 @@ void welcome_screen(const Ui& ui, const State& state, Actions& asked)
     const float half = std::floor((width - sizes.gap) / 2);
     // Whoever came back here with both sides full wants to see them again.
     const TextId next = state.pair ? TextId::button_compare : TextId::button_choose_by_name;
-    const Action wanted = state.pair ? Action(ShowPair{}) : Action(ChooseByName{});
+    const Action wanted = state.pair ? Action(ShowPair{}) : Action(FindByName{});
     const auto& next_words = ui.language.text(next);
     std::vector<Block> blocks;
     blocks.push_back(words(ui, ui.language.text(TextId::welcome_title), Style::Headline, width, 0));
@@ -91,10 +91,17 @@ void welcome_screen(const Ui& ui, const State& state, Actions& asked)
                       },
                       false, sizes.gap});
     const float wide = std::min(width, button_width(ui, next_words, Style::Text));
+    const float aisle = button_width(ui, ui.language.text(TextId::find_by_aisle), Style::Text);
+    // The other way to choose stands beside it, where letters are not so large that a line holds only one.
+    const bool by_aisle = !state.pair && state.by_aisle && wide + sizes.gap + aisle <= width;
     blocks.push_back({button_height(ui, next_words, Style::Text, wide),
-                      [&ui, &asked, wide, next, &wanted](Area area) {
+                      [&ui, &asked, wide, aisle, by_aisle, next, &wanted, gap = sizes.gap](Area area) {
                           if (button(ui, next, area.cut_left(wide), {Style::Text, false, false, Align::Centre}))
                               asked.push_back(wanted);
+                          area.cut_left(gap);
+                          if (by_aisle && button(ui, TextId::find_by_aisle, area.cut_left(aisle),
+                                                 {Style::Text, false, false, Align::Centre}))
+                              asked.push_back(ChooseAisle{});
                       },
                       false, sizes.gap});
     if (state.pair)

@@ -36,7 +36,7 @@ bool button(const Ui& ui, std::string_view words, std::optional<TextId> id, cons
     else if (!look.frameless)
         canvas().AddRect(area.low, area.high, theme.hairline, sizes.corner, 0, sizes.line);
 
-    const float padding = 2 * sizes.unit;
+    const float padding = look.tight ? sizes.unit / 2 : 2 * sizes.unit;
     const Area inner = area.inset(padding, 0);
     const float height = text_height(ui, words, look.style, inner.width());
     const std::size_t noted = ui.notes.size();

@@ -16,6 +16,7 @@ struct ButtonLook {
     bool chosen = false;    ///< the one of several that holds now: ink ground, light word
     bool frameless = false; ///< a touchable area that draws its own content
     Align align = Align::Centre;
+    bool tight = false; ///< hardly any room beside its words: a key of one letter
 };
 
 /// The width that a button with these words wants.

@@ -58,7 +58,7 @@ TEST_CASE("codes: numbers that name no product are told apart, and the screen st
                 station.scan(shelf::oats);
                 station.scan(shelf::wheat);
             } else if (screen == ScreenId::PickAisle) {
-                station.ask(ui::ChooseByName{});
+                station.ask(ui::ChooseAisle{});
             }
             const unsigned number = station.state().notice.number;
             station.scan(c.text);

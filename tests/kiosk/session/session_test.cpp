@@ -204,7 +204,7 @@ TEST_CASE("session: the language switch words everything again")
 TEST_CASE("session: aisles are worded again in another language")
 {
     Station station;
-    station.ask(ui::ChooseByName{});
+    station.ask(ui::ChooseAisle{});
     REQUIRE(station.state().aisles.size() == 4);
     const auto before = station.state().aisles;
     station.ask(ui::NextLanguage{});

@@ -33,7 +33,7 @@ TEST_CASE("ways: back goes the way that was come, past steps that were only on t
 {
     Station station;
     station.scan(shelf::oats);
-    station.ask(ui::ChooseByName{});
+    station.ask(ui::ChooseAisle{});
     station.ask(ui::OpenAisle{"Cereal"});
     CHECK(station.state().screen == ScreenId::PickProduct);
     REQUIRE(station.state().picks.size() == 2);
@@ -101,7 +101,7 @@ TEST_CASE("ways: the pair and a label are only shown when they are there")
 TEST_CASE("ways: choosing by name is a scan with a finger")
 {
     Station station;
-    station.ask(ui::ChooseByName{});
+    station.ask(ui::ChooseAisle{});
     CHECK(station.state().screen == ScreenId::PickAisle);
     std::vector<std::string> aisles;
     for (const auto& aisle : station.state().aisles)
@@ -121,7 +121,7 @@ TEST_CASE("ways: another catalog is used from now on, also for what is on the si
 {
     Station station;
     station.scan(shelf::oats);
-    station.ask(ui::ChooseByName{});
+    station.ask(ui::ChooseAisle{});
     auto newer = small_store("Birchwood");
     auto pear = *newer.find(number(shelf::oats));
     pear.gtin = number(shelf::nobody);
@@ -200,7 +200,7 @@ TEST_CASE("ways: a notice goes with the next touch, unless the touch brings its 
 TEST_CASE("ways: a product that the new catalog no longer has is not found")
 {
     Station station;
-    station.ask(ui::ChooseByName{});
+    station.ask(ui::ChooseAisle{});
     station.ask(ui::OpenAisle{"Cereal"});
     catalog::Store empty(":memory:");
     station.session.use(empty);
@@ -223,7 +223,7 @@ TEST_CASE("ways: a catalog that breaks takes nothing with it")
     };
     scan(shelf::oats);
     scan(shelf::wheat);
-    session.apply({ui::ChooseByName{}});
+    session.apply({ui::ChooseAisle{}});
     REQUIRE(session.state().screen == ScreenId::PickAisle);
     ruin(path);
     CHECK_THROWS_AS(scan(shelf::rice), std::runtime_error);

@@ -130,11 +130,13 @@ TEST_CASE("frame: a finger that taps on one place goes round all text sizes")
         }
 }
 
-TEST_CASE("frame: the list of aisles leaves no hole in the bar: By name is shown as chosen")
+TEST_CASE("frame: neither the letters nor the aisles leave a hole in the bar: By name leads from both to the letters")
 {
     test::Headless screen;
+    const auto letters = test::state_of(ui::ScreenId::FindByName, test::language("en"));
+    CHECK(screen.tap(letters, TextId::button_by_name) == ui::Actions{ui::FindByName{}});
     const auto state = test::aisles_state(test::language("en"));
-    CHECK(screen.tap(state, TextId::button_by_name) == ui::Actions{ui::ChooseByName{}});
+    CHECK(screen.tap(state, TextId::button_by_name) == ui::Actions{ui::FindByName{}});
 }
 
 TEST_CASE("frame: what is said of the two sides moves nothing when it comes and goes")

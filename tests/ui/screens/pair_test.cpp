@@ -240,7 +240,7 @@ TEST_CASE("pair: the bar's touches, and the pages")
     auto state = two_cereals("en");
     CHECK(screen.tap(state, TextId::button_back) == ui::Actions{ui::GoBack{}});
     CHECK(screen.tap(state, TextId::button_start_over) == ui::Actions{ui::StartOver{}});
-    CHECK(screen.tap(state, TextId::button_by_name) == ui::Actions{ui::ChooseByName{}});
+    CHECK(screen.tap(state, TextId::button_by_name) == ui::Actions{ui::FindByName{}});
     CHECK(screen.tap(state, TextId::language_name) == ui::Actions{ui::NextLanguage{}});
     CHECK(screen.tap(state, TextId::button_text_size) == ui::Actions{ui::NextTextSize{}});
     CHECK(screen.tap(state, TextId::button_page_next) == ui::Actions{ui::TurnPage{1}});

@@ -39,12 +39,15 @@ TEST_CASE("welcome: each touch asks for one thing")
 {
     test::Headless screen;
     auto state = test::state_of(ScreenId::Welcome, test::language("en"));
-    CHECK(screen.tap(state, TextId::button_choose_by_name) == ui::Actions{ui::ChooseByName{}});
-    CHECK(screen.tap(state, TextId::button_by_name) == ui::Actions{ui::ChooseByName{}});
+    CHECK(screen.tap(state, TextId::button_choose_by_name) == ui::Actions{ui::FindByName{}});
+    CHECK(screen.tap(state, TextId::button_by_name) == ui::Actions{ui::FindByName{}});
     CHECK(screen.tap(state, TextId::language_name) == ui::Actions{ui::NextLanguage{}});
     CHECK(screen.tap(state, TextId::button_text_size) == ui::Actions{ui::NextTextSize{}});
     CHECK_THROWS_AS(screen.tap(state, TextId::button_back), std::out_of_range); // there is no way back from here
     CHECK_THROWS_AS(screen.tap(state, TextId::button_start_over), std::out_of_range);
+    CHECK_THROWS_AS(screen.tap(state, TextId::find_by_aisle), std::out_of_range); // there are no aisles
+    state.by_aisle = true;
+    CHECK(screen.tap(state, TextId::find_by_aisle) == ui::Actions{ui::ChooseAisle{}});
     state.can_take_back = true;
     CHECK(screen.tap(state, TextId::button_take_back) == ui::Actions{ui::TakeBack{}});
 }
@@ -101,7 +104,7 @@ TEST_CASE("not found: says which code, what to do, and where the same things sta
           "The label on the package itself tells you the same things: servings first, then calories, then % Daily "
           "Value.\n"
           "Text size 100%\nEspañol\nBy name\nStart over\nBack\n");
-    CHECK(english.tap(state, TextId::button_choose_by_name) == ui::Actions{ui::ChooseByName{}});
+    CHECK(english.tap(state, TextId::button_choose_by_name) == ui::Actions{ui::FindByName{}});
     CHECK(english.tap(state, TextId::button_back) == ui::Actions{ui::GoBack{}});
     CHECK(english.tap(state, TextId::button_start_over) == ui::Actions{ui::StartOver{}});
     test::Headless spanish({1280, 800}, 100, "es");
