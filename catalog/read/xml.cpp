@@ -1,6 +1,7 @@
 #include "catalog/read/xml.h"
 
 #include <array>
+#include <cstdint>
 #include <exception>
 #include <expat.h>
 #include <memory>
@@ -14,7 +15,28 @@ using core::Error;
 
 constexpr char behind_namespace = '\n'; // no name or address has it
 constexpr int deepest = 100;            // no workbook nests a third of that
-constexpr XML_Index longest_mark = 4 << 20;
+constexpr std::int64_t longest_mark = 4 << 20;
+
+/// Where the library is, counted in bytes. Its newer releases, Debian 13's fixes among them, have this in 64 bits and
+/// warn of the older name; those of Debian 12 have the older one only. Templates, so that only what is there is asked.
+template<class Parser>
+std::int64_t byte_at(Parser parser)
+{
+    if constexpr (requires { XML_GetCurrentByteIndex64(parser); })
+        return static_cast<std::int64_t>(XML_GetCurrentByteIndex64(parser));
+    else
+        return static_cast<std::int64_t>(XML_GetCurrentByteIndex(parser));
+}
+
+/// The same of the line.
+template<class Parser>
+std::uint64_t line_at(Parser parser)
+{
+    if constexpr (requires { XML_GetCurrentLineNumber64(parser); })
+        return static_cast<std::uint64_t>(XML_GetCurrentLineNumber64(parser));
+    else
+        return static_cast<std::uint64_t>(XML_GetCurrentLineNumber(parser));
+}
 
 struct Namespace {
     std::string_view address;
@@ -92,7 +114,7 @@ public:
             if (status != XML_STATUS_OK)
                 return ended();
             // A mark that does not end is kept whole by the library: here is where it would grow without end.
-            if (static_cast<XML_Index>(member.done()) - XML_GetCurrentByteIndex(parser_.get()) > longest_mark)
+            if (static_cast<std::int64_t>(member.done()) - byte_at(parser_.get()) > longest_mark)
                 return refuse(Error::Kind::TooLarge, "an XML mark of more than 4 MiB", "shorter ones");
             if (*length == 0)
                 return {};
@@ -123,7 +145,7 @@ private:
             throw std::bad_alloc();
         return tl::make_unexpected(Error{Error::Kind::TornFile,
                                          std::string(XML_ErrorString(XML_GetErrorCode(parser_.get()))) + " in line " +
-                                             std::to_string(XML_GetCurrentLineNumber(parser_.get())),
+                                             std::to_string(line_at(parser_.get())),
                                          core::Place{source_, 0, "", "", ""}});
     }
 

@@ -3,6 +3,7 @@
 
 #include "core/figure/figure.h"
 #include "core/label/format.h"
+#include "core/label/label.h"
 #include "core/label/nutrient.h"
 #include "core/label/serving.h"
 
@@ -76,8 +77,9 @@ struct Doubt {
     std::optional<Measure> serving = {};
     std::optional<Measure> reference = {}; ///< the reference amount, or the net quantity
     std::optional<Count> servings = {};
-    std::optional<Panel> panel = {};       ///< that the percents fit
-    std::optional<Audience> audience = {}; ///< that the percents fit
+    std::optional<Panel> panel = {};               ///< that the percents fit
+    std::optional<Audience> audience = {};         ///< that the percents fit
+    std::optional<SecondColumn::Kind> column = {}; ///< the second column it is about; nothing: the one per serving
     bool operator==(const Doubt&) const = default;
 };
 

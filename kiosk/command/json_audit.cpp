@@ -24,6 +24,8 @@ Json sample_json(const catalog::DoubtSample& sample, const ui::Language& languag
               {"row", sample.row}};
     if (doubt.nutrient)
         made["nutrient"] = core::info(*doubt.nutrient).key;
+    if (doubt.column)
+        made["column"] = *doubt.column == core::SecondColumn::Kind::PerContainer ? "per_container" : "as_prepared";
     if (doubt.other)
         made["whole"] = core::info(*doubt.other).key;
     if (doubt.nutrient && doubt.found)

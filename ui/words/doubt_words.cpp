@@ -132,9 +132,7 @@ std::string of_sizes(const Doubt& doubt, const Language& language)
         {{"servings", doubt.servings ? count_words(*doubt.servings) : ""}, {"serving", serving}, {"net", other}});
 }
 
-} // namespace
-
-std::string doubt_sentence(const Doubt& doubt, const Language& language, const std::string& code)
+std::string of_rule(const Doubt& doubt, const Language& language, const std::string& code)
 {
     switch (doubt.rule) {
     case DoubtRule::SlippedByTen:
@@ -171,6 +169,18 @@ std::string doubt_sentence(const Doubt& doubt, const Language& language, const s
         break;
     }
     return language.fill(TextId::doubt_duplicate, {{"code", code}});
+}
+
+} // namespace
+
+std::string doubt_sentence(const Doubt& doubt, const Language& language, const std::string& code)
+{
+    auto sentence = of_rule(doubt, language, code);
+    if (!doubt.column)
+        return sentence;
+    return language.fill(*doubt.column == core::SecondColumn::Kind::PerContainer ? TextId::doubt_in_container
+                                                                                 : TextId::doubt_in_prepared,
+                         {{"doubt", sentence}});
 }
 
 const std::string& severity_words(core::Severity severity, const Language& language)

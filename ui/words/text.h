@@ -165,7 +165,7 @@ namespace ui {
     X(doubt_kilojoules) X(doubt_percent) X(doubt_percent_plain) X(doubt_panel_older) X(doubt_panel_2016) \
     X(doubt_audience_adult) X(doubt_audience_1_3) X(doubt_audience_infant) X(doubt_grid) X(doubt_per_hundred_g) \
     X(doubt_per_hundred_ml) X(doubt_part) X(doubt_parts) X(doubt_weight) X(doubt_calories) X(doubt_net) \
-    X(doubt_reference) X(doubt_young_food) X(doubt_duplicate) X(doubt_severity_wrong) X(doubt_severity_likely) \
+    X(doubt_reference) X(doubt_young_food) X(doubt_duplicate) X(doubt_in_container) X(doubt_in_prepared) X(doubt_severity_wrong) X(doubt_severity_likely) \
     X(doubt_severity_unusual) X(audit_none) X(audit_some) X(audit_rule) X(audit_more) X(audit_hidden) X(audit_approved) X(audit_no_rule) \
     X(audit_no_product) X(audit_no_doubt) X(audit_no_catalog) \
     X(compare_two) \

@@ -240,3 +240,44 @@ TEST_CASE("audit: every rule has a name of its own")
     }
     CHECK(!core::doubt_rule_named("nothing"));
 }
+
+TEST_CASE("audit: a second column is looked through as well, and its doubts say so")
+{
+    using Kind = core::SecondColumn::Kind;
+    for (const Kind kind : {Kind::PerContainer, Kind::AsPrepared}) {
+        auto product = with(N::Sodium, "160", "7%");
+        auto second = product.label.per_serving;
+        product.label.second = {kind, second};
+        CHECK(rules_of(product).empty());
+        second.lines[N::Sodium].amount = core::parse_figure(N::Sodium, "1600").value(); // 70% by 21 CFR 101.9(c)(9)
+        product.label.second = {kind, second};
+        const auto doubts = audit(product);
+        REQUIRE(doubts.size() == 1);
+        CHECK(doubts[0].rule == DoubtRule::SlippedByTen);
+        CHECK(doubts[0].nutrient == N::Sodium);
+        CHECK(doubts[0].column == kind);
+    }
+}
+
+TEST_CASE("audit: a package of many servings weighs more than one of them, and may say so in its second column")
+{
+    auto product = with(N::Sodium, "160", "7%");
+    product.label.second = {core::SecondColumn::Kind::PerContainer, {}};
+    // Eight servings: 8 x 8 g of fat, 8 x 37 g of carbohydrate, 8 x 3 g of protein are more than one serving of 55 g.
+    for (const auto& [nutrient, amount] :
+         {std::pair{N::TotalFat, "64"}, {N::TotalCarbohydrate, "296"}, {N::Protein, "24"}})
+        product.label.second->column.lines[nutrient].amount = core::parse_figure(nutrient, amount).value();
+    CHECK(rules_of(product).empty());
+}
+
+TEST_CASE("audit: Daily Values of another panel are told once for both columns")
+{
+    auto product = with(N::Sodium, "160", "7%");
+    product.label.panel = core::Panel::Older;
+    product.label.second = {core::SecondColumn::Kind::AsPrepared, product.label.per_serving};
+    const auto rules = rules_of(product);
+    CHECK(std::ranges::count(rules, DoubtRule::OtherPanel) <= 1);
+    CHECK(std::ranges::count(rules, DoubtRule::OtherPanel) +
+              std::ranges::count(rules, DoubtRule::PercentAgainstAmount) >
+          0);
+}

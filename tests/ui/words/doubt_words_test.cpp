@@ -30,6 +30,24 @@ std::vector<Row> rows()
 {
     const auto grams = [](std::int64_t whole) { return core::Measure{core::Mass::whole(whole)}; };
     return {
+        {{.rule = R::PercentAgainstAmount,
+          .nutrient = N::Iron,
+          .found = figure(N::Iron, "8"),
+          .percent = core::PrintedPercent{4},
+          .column = core::SecondColumn::Kind::PerContainer},
+         "In the column per container: Iron: 8 mg and 4% cannot both be right. Read this line on the package again.",
+         "En la columna de todo el paquete: Hierro: 8 mg y 4% no pueden ser correctos a la vez. Lea otra vez esta "
+         "línea en "
+         "el paquete."},
+        {{.rule = R::PercentAgainstAmount,
+          .nutrient = N::Iron,
+          .found = figure(N::Iron, "8"),
+          .percent = core::PrintedPercent{4},
+          .column = core::SecondColumn::Kind::AsPrepared},
+         "In the column as prepared: Iron: 8 mg and 4% cannot both be right. Read this line on the package again.",
+         "En la columna ya preparado: Hierro: 8 mg y 4% no pueden ser correctos a la vez. Lea otra vez esta línea en "
+         "el "
+         "paquete."},
         {{.rule = R::SlippedByTen,
           .nutrient = N::Sodium,
           .found = figure(N::Sodium, "1600"),
