@@ -43,6 +43,12 @@ auto cannot_write(const fs::path& path, const std::string& detail)
     return refuse(core::Error::Kind::CannotWrite, path, detail);
 }
 
+/// Where the former file waits for its name.
+fs::path former_aside(const fs::path& target)
+{
+    return target.string() + ".pairstand-former";
+}
+
 /// A load by the administrator must not take the catalog away from the station's own user.
 void take_over_permissions(const fs::path& from, const fs::path& to)
 {
@@ -65,6 +71,16 @@ void Disk::sync_file(const fs::path& file)
 void Disk::rename(const fs::path& from, const fs::path& to)
 {
     fs::rename(from, to);
+}
+
+void Disk::link(const fs::path& file, const fs::path& other_name)
+{
+    std::error_code no_second_names;
+    fs::create_hard_link(file, other_name, no_second_names);
+    if (!no_second_names)
+        return;
+    fs::copy_file(file, other_name);
+    sync_file(other_name);
 }
 
 void Disk::sync_folder(const fs::path& folder)
@@ -95,6 +111,13 @@ Disk& real_disk()
 {
     static Disk disk; // holds nothing
     return disk;
+}
+
+fs::path former_of(const fs::path& target)
+{
+    std::error_code error;
+    const auto real = fs::weakly_canonical(target, error);
+    return (error ? target : real).string() + ".pairstand-before";
 }
 
 fs::path folder_of(const fs::path& file)
@@ -148,7 +171,7 @@ SafeWrite::SafeWrite(fs::path target, FolderLock lock, Disk& disk)
 
 SafeWrite::SafeWrite(SafeWrite&& other) noexcept
     : target_(std::move(other.target_)), aside_(std::move(other.aside_)), lock_(std::move(other.lock_)),
-      disk_(other.disk_), open_(std::exchange(other.open_, false))
+      disk_(other.disk_), open_(std::exchange(other.open_, false)), former_(other.former_)
 {
 }
 
@@ -164,6 +187,22 @@ void SafeWrite::clear_aside() const noexcept
     fs::remove(aside_, ignored);
     // A database's journal that outlives its file would be played back into the next file of that name.
     fs::remove(aside_.string() + "-journal", ignored);
+    fs::remove(former_aside(target_), ignored);
+}
+
+/// The old file gets its second name aside first: at every moment it lies at the target, or the new one does.
+void SafeWrite::put_former_away()
+{
+    const auto former = former_of(target_);
+    std::error_code ignored;
+    if (former_ == Former::Dropped)
+        fs::remove(former, ignored);
+    else if (former_ == Former::Kept && fs::exists(target_)) {
+        const auto aside = former_aside(target_);
+        disk_->link(target_, aside);
+        disk_->rename(aside, former);
+        fs::remove(aside, ignored); // there still where both are names of one file (rename(2))
+    }
 }
 
 core::Result<void> SafeWrite::commit()
@@ -171,6 +210,7 @@ core::Result<void> SafeWrite::commit()
     try {
         take_over_permissions(target_, aside_);
         disk_->sync_file(aside_);
+        put_former_away();
         disk_->rename(aside_, target_);
         open_ = false;
         disk_->sync_folder(folder_of(target_));

@@ -21,6 +21,8 @@ public:
     virtual ~Disk() = default;
     virtual void sync_file(const std::filesystem::path& file);
     virtual void rename(const std::filesystem::path& from, const std::filesystem::path& to);
+    /// Gives a file a second name; a disk without second names gets a copy, synced.
+    virtual void link(const std::filesystem::path& file, const std::filesystem::path& other_name);
     virtual void sync_folder(const std::filesystem::path& folder);
     /// How many bytes a program of this user may still write there.
     [[nodiscard]] virtual std::uint64_t room(const std::filesystem::path& folder);
@@ -59,6 +61,14 @@ public:
     /// Where the new file is to be written; nothing lies there yet.
     [[nodiscard]] const std::filesystem::path& aside() const { return aside_; }
 
+    /// What happens to the file that was kept beside the target, former_of(target), when the new one takes its place.
+    enum class Former {
+        Untouched,
+        Kept,    ///< the old file is kept there, instead of what was
+        Dropped, ///< nothing stays there: it would be older than the file before this one
+    };
+    void set_former(Former former) { former_ = former; }
+
     /// Puts the new file, closed by now, in the place of the old one, with the old one's permissions. When this returns
     /// without an error the new file is there and stays there. Errors: CannotWrite.
     [[nodiscard]] core::Result<void> commit();
@@ -66,13 +76,18 @@ public:
 private:
     SafeWrite(std::filesystem::path target, FolderLock lock, Disk& disk);
     void clear_aside() const noexcept;
+    void put_former_away();
 
     std::filesystem::path target_;
     std::filesystem::path aside_;
     FolderLock lock_;
     Disk* disk_;
     bool open_ = true;
+    Former former_ = Former::Untouched;
 };
+
+/// Where a writing that keeps the former file puts it: beside the target, which is followed when it is a link.
+[[nodiscard]] std::filesystem::path former_of(const std::filesystem::path& target);
 
 /// The folder that a file of this name lies in: "." for a bare name.
 [[nodiscard]] std::filesystem::path folder_of(const std::filesystem::path& file);

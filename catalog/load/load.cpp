@@ -1,9 +1,11 @@
 #include "catalog/load/load.h"
 
+#include "catalog/load/undo.h"
 #include "catalog/read/sheet.h"
 #include "catalog/store/store.h"
 
 #include <map>
+#include <optional>
 #include <utility>
 
 namespace catalog {
@@ -71,8 +73,15 @@ core::Result<std::size_t> write_aside(const std::filesystem::path& into, const s
     return Store(aside.string()).put(products);
 }
 
-core::Result<std::size_t> replace(const std::filesystem::path& into, const std::vector<core::Product>& products,
-                                  Disk& disk)
+bool goes_on(const LoadOptions& options)
+{
+    return !options.go_on || options.go_on();
+}
+
+/// Puts the products in; nothing when the load was ended.
+core::Result<std::optional<std::size_t>> replace(const std::filesystem::path& into,
+                                                 const std::vector<core::Product>& products, const LoadOptions& options,
+                                                 Disk& disk)
 {
     std::error_code later; // if it cannot be made, writing says why
     std::filesystem::create_directories(folder_of(into), later);
@@ -82,10 +91,13 @@ core::Result<std::size_t> replace(const std::filesystem::path& into, const std::
     try {
         const auto replaced = write_aside(into, writing->aside(), products);
         if (!replaced)
-            return replaced;
+            return tl::make_unexpected(replaced.error());
+        if (!goes_on(options))
+            return std::nullopt;
+        keep_former(*writing, into, options.keep_former);
         if (const auto done = writing->commit(); !done)
             return tl::make_unexpected(done.error());
-        return replaced;
+        return *replaced;
     } catch (const std::runtime_error& broken) { // the database's word for a full disk, a missing permission, ...
         return cannot_write(into, broken.what());
     }
@@ -98,18 +110,25 @@ core::Result<LoadReport> load(const std::vector<std::string>& sources, const std
 {
     Batch batch;
     for (const auto& source : sources)
-        batch.add(read_sheet_file(source), source);
+        if (goes_on(options))
+            batch.add(read_sheet_file(source), source);
     auto& report = batch.report();
+    report.cancelled = !goes_on(options);
+    if (report.cancelled)
+        return std::move(report);
     const auto& products = batch.products();
     if (products.empty() || (!report.faults.empty() && !options.keep_good_rows)) {
         report.refused_rows += products.size();
         return std::move(report);
     }
-    const auto replaced = replace(into, products, disk);
+    const auto replaced = replace(into, products, options, disk);
     if (!replaced)
         return tl::make_unexpected(replaced.error());
+    report.cancelled = !replaced->has_value();
+    if (report.cancelled)
+        return std::move(report);
     report.taken = products.size();
-    report.replaced = *replaced;
+    report.replaced = **replaced;
     return std::move(report);
 }
 

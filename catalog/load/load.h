@@ -7,6 +7,7 @@
 
 #include <cstddef>
 #include <filesystem>
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -15,6 +16,8 @@ namespace catalog {
 /// What the user asks of a load.
 struct LoadOptions {
     bool keep_good_rows = false; ///< take the rows without a fault although others have one
+    bool keep_former = false;    ///< so that the load can be undone (catalog/load/undo.h)
+    std::function<bool()> go_on = {}; ///< asked between the steps; false ends the load. May be empty
 };
 
 /// Which sheet of a workbook was read.
@@ -31,6 +34,7 @@ struct LoadReport {
     std::size_t refused_rows = 0; ///< rows that were not taken; all rows when nothing was loaded
     Faults faults;                ///< of all sources, each with its place
     std::vector<ReadTab> tabs;    ///< of sources that are workbooks
+    bool cancelled = false;       ///< nothing was changed
 };
 
 /// Reads every sheet and puts its products into the catalog at `into`, which is made when it is not there. Products

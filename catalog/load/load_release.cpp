@@ -4,6 +4,7 @@
 #include "catalog/load/release_amounts.h"
 #include "catalog/load/release_heads.h"
 #include "catalog/load/release_products.h"
+#include "catalog/load/undo.h"
 #include "catalog/load/work_folder.h"
 #include "catalog/read/release_files.h"
 #include "catalog/read/release_json.h"
@@ -190,9 +191,12 @@ core::Result<ReleaseLoaded> load_release(const fs::path& source, const fs::path&
     try {
         Loading loading(*files, source, into, asked);
         auto loaded = loading.write(writing->aside());
-        if (loaded && !loaded->cancelled && loaded->report.taken > 0)
+        const bool counts = loaded && !loaded->cancelled && loaded->report.taken > 0;
+        if (counts) {
+            keep_former(*writing, into, asked.keep_former);
             if (const auto done = writing->commit(); !done)
                 return tl::make_unexpected(done.error());
+        }
         if (loaded)
             loading.clear();
         return loaded;

@@ -13,7 +13,8 @@ namespace catalog {
 /// What is asked of loading a release.
 struct ReleaseLoad {
     ReleaseChoice choice;
-    TellProgress tell; ///< may be empty
+    TellProgress tell;        ///< may be empty
+    bool keep_former = false; ///< so that the load can be undone (catalog/load/undo.h)
 };
 
 /// What came of it.
