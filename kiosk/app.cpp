@@ -1,6 +1,9 @@
 #include "kiosk/app.h"
 
+#include "catalog/bundle/installed.h"
+#include "kiosk/desk/desk.h"
 #include "kiosk/desk/settings_file.h"
+#include "kiosk/desk/today.h"
 #include "kiosk/files/font_bytes.h"
 #include "kiosk/files/languages.h"
 #include "kiosk/files/themes.h"
@@ -9,6 +12,7 @@
 #include <exception>
 #include <memory>
 #include <mutex>
+#include <optional>
 #include <ostream>
 #include <stdexcept>
 #include <vector>
@@ -42,6 +46,24 @@ std::unique_ptr<CameraSource> camera_for(const StationArguments& arguments, Ever
     return std::make_unique<CameraSource>(std::move(options), scans, &Window::wake);
 }
 
+/// Where the desk works: loads go where the station looks for its catalog, and never into the demo.
+DeskPlaces desk_places(const StationArguments& arguments)
+{
+    DeskPlaces places;
+    places.data = own_data();
+    const auto named = process_environment("PAIRSTAND_CATALOG");
+    places.catalog_named = !arguments.catalog.empty() || named;
+    places.catalog = !arguments.catalog.empty() ? std::filesystem::path(arguments.catalog)
+                     : named                    ? std::filesystem::path(*named)
+                                                : catalog::own_catalog(places.data);
+    if (places.data.empty())
+        throw std::runtime_error("this user has no folder of data (HOME is not set), so the leader desk cannot work");
+    if (!arguments.files.empty())
+        places.folders.emplace_back(arguments.files);
+    places.today = words_of_today;
+    return places;
+}
+
 void run(const StationArguments& arguments, Complaints& complaints)
 {
     const auto complain = [&complaints](const std::string& sentence) { complaints(sentence); };
@@ -71,6 +93,11 @@ void run(const StationArguments& arguments, Complaints& complaints)
     Every<Scan> scans;
     Window window(
         {arguments.width, arguments.height, arguments.fullscreen, theme_named(arguments.theme), fonts.files()});
+    std::optional<Desk> desk;
+    if (arguments.desk) {
+        desk.emplace(desk_places(arguments), &Window::wake);
+        session.open_desk(*desk);
+    }
     const auto camera = camera_for(arguments, scans); // before the sound: it may set a variable of the environment
     std::unique_ptr<Sound> sound;
     if (!arguments.silent)

@@ -74,6 +74,7 @@ void Loop::gather()
     take(parts_.scans.take_all());
     apply(std::exchange(pressed_, {}));
     follow_camera();
+    follow_desk();
     if (looked_ - catalog_looked_ >= catalog_every)
         follow_catalog();
 }
@@ -213,6 +214,16 @@ void Loop::follow_camera()
         parts_.session.camera_is(Session::Camera::Stalled);
     else if (now == CameraState::NoCamera && (camera_seen_ || parts_.camera_expected))
         parts_.session.camera_is(Session::Camera::None);
+    frames_due_ = frames_to_settle;
+}
+
+/// Shows how far the work at the desk is. When it is done another catalog may be in place: nobody waits for it.
+void Loop::follow_desk()
+{
+    if (!parts_.session.follow_desk())
+        return;
+    follow_catalog();
+    sound_notice(false);
     frames_due_ = frames_to_settle;
 }
 

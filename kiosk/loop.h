@@ -48,6 +48,7 @@ private:
     void guarded(const std::function<void()>& work);
     void follow_catalog();
     void follow_camera();
+    void follow_desk();
     void sound_notice(bool touched);
     void draw();
 

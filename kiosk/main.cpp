@@ -7,6 +7,7 @@
 #include "kiosk/command/export.h"
 #include "kiosk/command/load.h"
 #include "kiosk/command/render.h"
+#include "kiosk/desk/today.h"
 #include "kiosk/files/data_folder.h"
 #include "kiosk/files/languages.h"
 

@@ -4,6 +4,7 @@
 #include "core/code/gtin.h"
 #include "core/compare/basis.h"
 #include "core/label/nutrient.h"
+#include "ui/desk_actions.h"
 
 #include <optional>
 #include <string>
@@ -138,7 +139,7 @@ struct ClearPrice {
 using Action = std::variant<GoBack, StartOver, TakeBack, NextLanguage, NextTextSize, ChooseBasis, OpenAmounts,
                             ChooseMyAmount, OpenWhy, ToggleKeep, OpenLabel, ShowPair, ChooseAisle, OpenAisle,
                             TakeProduct, TurnPage, OpenPrices, PickPriceSide, TypePriceDigit, ErasePriceDigit,
-                            ClearPrice, FindByName, TypeLetters, EraseLetter, ClearLetters>;
+                            ClearPrice, FindByName, TypeLetters, EraseLetter, ClearLetters, AskDesk>;
 using Actions = std::vector<Action>;
 
 } // namespace ui

@@ -5,6 +5,7 @@
 #include "core/figure/money.h"
 #include "core/product.h"
 #include "ui/actions.h"
+#include "ui/desk.h"
 #include "ui/words/amounts_words.h"
 #include "ui/words/label_words.h"
 #include "ui/words/pair_words.h"
@@ -31,6 +32,15 @@ enum class ScreenId {
     Amounts,
     Why,
     Gallery,
+    Desk,
+    DeskFiles,
+    DeskFile,
+    DeskWork,
+    DeskReport,
+    DeskKey,
+    DeskAudit,
+    DeskRule,
+    DeskDoubt,
 };
 
 /// A product on one side.
@@ -96,8 +106,10 @@ struct State {
     std::string other_language; ///< the name of the language that the button changes to
     bool can_take_back = false;
     Notice notice;
-    std::string reader; ///< what the camera says of itself, in words; empty: nothing to say
-    std::string bundle; ///< whose labels these are, in words; empty: the place's own
+    std::string reader;           ///< what the camera says of itself, in words; empty: nothing to say
+    std::string bundle;           ///< whose labels these are, in words; empty: the place's own
+    bool desk_open = false;       ///< whether the leader desk can be reached from Welcome
+    std::optional<DeskPage> desk; ///< the page of the desk that is shown
 };
 
 } // namespace ui

@@ -155,6 +155,9 @@ void add_station(CLI::App& app, StationArguments& station, Size& size, const std
     app.add_option("--camera-source", station.camera_source,
                    "the beginning of a GStreamer pipeline in place of a camera");
     app.add_flag("--silent", station.silent, "play no sounds");
+    app.add_flag("--desk", station.desk, "the leader desk can be reached by touch: load, look through, install, undo");
+    app.add_option("--files", station.files, "a folder that the leader desk looks into beside the sticks")
+        ->type_name("FOLDER");
     app.add_option("--trace", station.trace, "write a line for each answered scan and each drawn frame into this file");
 }
 
@@ -211,7 +214,8 @@ void add_render(CLI::App& app, RenderArguments& render, Size& size, Prices& pric
     app.add_option(
            "SCREEN", render.screen,
            "welcome, one_label, pair, not_found, which_product, find_by_name, pick_aisle, pick_product, prices, "
-           "amounts, why, gallery, or all")
+           "amounts, why, gallery, those of the leader desk (desk, desk_files, desk_file, desk_work, desk_report, "
+           "desk_key, desk_audit, desk_rule, desk_doubt), or all")
         ->required();
     app.add_option("--out", render.out, "the PNG file to write; a folder for all")->required();
     app.add_option("--left", render.left, "code that is scanned first");
@@ -229,6 +233,9 @@ void add_render(CLI::App& app, RenderArguments& render, Size& size, Prices& pric
             },
             "NUTRIENT"));
     add_rules(app, render.rules);
+    app.add_option("--files", render.files, "for the leader desk: the folder that it looks into")->type_name("FOLDER");
+    app.add_option("--file", render.file, "for the leader desk: the name of the file to open; else the first")
+        ->type_name("NAME");
     app.add_option("--page", render.page, "page of the screen")->check(CLI::Range(1, 99))->capture_default_str();
     add_size(app, size, "size of the picture");
     add_text_size(app, render.text_percent);

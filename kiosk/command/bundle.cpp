@@ -3,11 +3,11 @@
 #include "catalog/bundle/install.h"
 #include "catalog/bundle/seal.h"
 #include "kiosk/command/bundle_arguments.h"
+#include "kiosk/desk/bundle_words.h"
 #include "kiosk/files/catalog_place.h"
 #include "kiosk/files/languages.h"
 #include "ui/words/error_words.h"
 
-#include <ctime>
 #include <ostream>
 #include <stdexcept>
 
@@ -42,15 +42,6 @@ std::filesystem::path data_of(const std::string& into)
     if (data.empty())
         throw std::runtime_error("this user has no folder of data (HOME is not set); give one with --into FOLDER");
     return data;
-}
-
-/// `"Winter" (number 7), made 2026-11-26 by Cedar Hollow`.
-std::string named(const catalog::Manifest& manifest, const Words& words)
-{
-    return words.in().fill(TextId::bundle_named, {{"name", manifest.name},
-                                                  {"counter", std::to_string(manifest.counter)},
-                                                  {"made", manifest.made},
-                                                  {"maker", manifest.maker}});
 }
 
 std::string of_key(const catalog::PublicKey& key, const Words& words)
@@ -100,10 +91,7 @@ int put_back(const InstallArguments& asked, const Words& words, std::ostream& ou
     const auto now = catalog::go_back(data_of(asked.into));
     if (!now)
         return refused(now.error(), words, err);
-    if (*now)
-        out << words.in().fill(TextId::install_again, {{"bundle", named(**now, words)}}) << '\n';
-    else
-        out << words.in().text(TextId::install_own_again) << '\n';
+    out << went_back_words(*now, words.in()) << '\n';
     return 0;
 }
 
@@ -131,7 +119,7 @@ int seal(const SealArguments& asked, const std::string& today, std::ostream& out
     if (!sealed)
         return refused(sealed.error(), words, err);
     out << words.in().fill(TextId::seal_done, {{"out", asked.out},
-                                               {"bundle", named(sealed->manifest, words)},
+                                               {"bundle", bundle_named(sealed->manifest, words.in())},
                                                {"products", std::to_string(sealed->manifest.products)},
                                                {"bytes", std::to_string(sealed->bytes)}})
         << '\n';
@@ -149,21 +137,9 @@ int install(const InstallArguments& asked, std::ostream& out, std::ostream& err)
     const auto done = catalog::install({asked.bundle, data_of(asked.into), asked.accept});
     if (!done)
         return refused(done.error(), words, err);
-    out << words.in().fill(TextId::install_done, {{"bundle", named(done->manifest, words)},
-                                                  {"products", std::to_string(done->manifest.products)}})
-        << '\n';
-    if (done->came_along > 0)
-        out << words.in().fill(TextId::install_came_along, {{"count", std::to_string(done->came_along)}}) << '\n';
+    for (const auto& sentence : install_words(*done, words.in()))
+        out << sentence << '\n';
     return 0;
-}
-
-std::string words_of_today()
-{
-    const std::time_t now = std::time(nullptr);
-    std::tm day{};
-    ::localtime_r(&now, &day);
-    std::array<char, 16> text{};
-    return {text.data(), std::strftime(text.data(), text.size(), "%Y-%m-%d", &day)};
 }
 
 } // namespace kiosk

@@ -20,7 +20,4 @@ struct InstallArguments;
 /// was in place then still is.
 [[nodiscard]] int install(const InstallArguments& asked, std::ostream& out, std::ostream& err);
 
-/// This day as a bundle shows it: "2026-11-25".
-[[nodiscard]] std::string words_of_today();
-
 } // namespace kiosk

@@ -166,6 +166,16 @@ Trouble go(Session& session, const catalog::Store& store, const Route& route)
     case ScreenId::Gallery:
         session.show(ScreenId::Gallery);
         return std::nullopt;
+    case ScreenId::Desk:
+    case ScreenId::DeskFiles:
+    case ScreenId::DeskFile:
+    case ScreenId::DeskWork:
+    case ScreenId::DeskReport:
+    case ScreenId::DeskKey:
+    case ScreenId::DeskAudit:
+    case ScreenId::DeskRule:
+    case ScreenId::DeskDoubt:
+        return route.desk ? route.desk->reach(session, route.screen) : "the desk is not open";
     }
     return std::nullopt;
 }

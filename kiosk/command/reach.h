@@ -3,6 +3,7 @@
 
 #include "catalog/store/store.h"
 #include "core/compare/basis.h"
+#include "kiosk/command/reach_desk.h"
 #include "kiosk/session/session.h"
 #include "ui/state.h"
 
@@ -23,6 +24,7 @@ struct Route {
     core::MyAmount amount = {};                  ///< for Basis::MyAmount
     std::optional<core::Nutrient> nutrient = {}; ///< for the screen Why; nothing: the first row
     std::string words = {};                      ///< typed on the screen FindByName
+    PictureDesk* desk = nullptr;                 ///< for the pages of the leader desk
 };
 
 /// Scans and touches until the session shows that screen. Returns why it cannot, as one sentence; nothing when it does.

@@ -67,6 +67,7 @@ const ui::ScreenInfo& screen_named(const std::string& name)
 std::optional<std::string> draw_one(Studio& studio, const RenderArguments& arguments, const ui::ScreenInfo& screen,
                                     const fs::path& file)
 {
+    PictureDesk desk({studio.catalog.place().path, arguments.files, arguments.file}); // outlives the session
     Session session(studio.catalog.store(), studio.languages, studio.settings);
     session.shows(studio.catalog.bundle());
     session.set_language(arguments.language);
@@ -80,7 +81,8 @@ std::optional<std::string> draw_one(Studio& studio, const RenderArguments& argum
                       arguments.right_price,
                       arguments.amount,
                       core::nutrient_by_key(arguments.nutrient),
-                      arguments.words};
+                      arguments.words,
+                      &desk};
     if (auto trouble = reach(session, studio.catalog.store(), route))
         return trouble;
     const PictureLook look{*theme_named(arguments.theme), studio.fonts.files(), arguments.width, arguments.height};

@@ -33,6 +33,8 @@ struct RenderArguments {
     std::optional<core::Money> right_price = std::nullopt;
     std::string settings;                                           ///< empty: see settings_place
     std::optional<std::vector<core::RuleSet>> rules = std::nullopt; ///< nothing: those of the settings
+    std::string files = {};                                         ///< for the leader desk: the folder of its files
+    std::string file = {};                                          ///< and the name of the one to open
 };
 
 /// Draws and writes. "all" writes SCREEN.LANGUAGE.WIDTHxHEIGHT.PERCENT.png for every screen, language, size and text

@@ -121,19 +121,25 @@ std::vector<ReportLine> release_words(const catalog::ReleaseLoaded& loaded, cons
 std::string progress_words(const catalog::LoadProgress& progress, Milliseconds since_start,
                            const ui::Language& language)
 {
-    const std::string stage = language.text(stage_text(progress.stage));
-    const auto whole = std::max<std::uint64_t>(progress.whole, 1);
-    const auto done = std::min(progress.done, whole);
+    return progress_words(language.text(stage_text(progress.stage)), progress.done, progress.whole, since_start,
+                          language);
+}
+
+std::string progress_words(const std::string& what, std::uint64_t so_far, std::uint64_t in_all,
+                           Milliseconds since_start, const ui::Language& language)
+{
+    const auto whole = std::max<std::uint64_t>(in_all, 1);
+    const auto done = std::min(so_far, whole);
     const auto percent = std::to_string(done * 100 / whole);
     if (since_start < std::chrono::seconds(3) || done == 0)
-        return language.fill(TextId::load_progress, {{"stage", stage}, {"percent", percent}});
+        return language.fill(TextId::load_progress, {{"stage", what}, {"percent", percent}});
     const double each = static_cast<double>(since_start.count()) / static_cast<double>(done);
     const auto seconds = static_cast<std::uint64_t>(each * static_cast<double>(whole - done) / 1000) + 1;
     if (seconds < 90)
         return language.fill(TextId::load_progress_left,
-                             {{"stage", stage}, {"percent", percent}, {"seconds", std::to_string(seconds)}});
+                             {{"stage", what}, {"percent", percent}, {"seconds", std::to_string(seconds)}});
     return language.fill(TextId::load_progress_left_minutes,
-                         {{"stage", stage}, {"percent", percent}, {"minutes", std::to_string((seconds + 59) / 60)}});
+                         {{"stage", what}, {"percent", percent}, {"minutes", std::to_string((seconds + 59) / 60)}});
 }
 
 } // namespace kiosk

@@ -6,6 +6,7 @@
 #include "kiosk/desk/report_line.h"
 #include "ui/words/language.h"
 
+#include <cstdint>
 #include <string>
 #include <vector>
 
@@ -19,5 +20,9 @@ namespace kiosk {
 /// first three seconds, which tell nothing.
 [[nodiscard]] std::string progress_words(const catalog::LoadProgress& progress, Milliseconds since_start,
                                          const ui::Language& language);
+
+/// The same for any work, told by what it is: "Reading the bundle: 42 %".
+[[nodiscard]] std::string progress_words(const std::string& what, std::uint64_t done, std::uint64_t whole,
+                                         Milliseconds since_start, const ui::Language& language);
 
 } // namespace kiosk

@@ -47,7 +47,9 @@ TextId class_text(core::CodeClass code_class)
 bool is_place(ScreenId screen)
 {
     return screen == ScreenId::Welcome || screen == ScreenId::OneLabel || screen == ScreenId::Pair ||
-           screen == ScreenId::PickAisle || screen == ScreenId::FindByName;
+           screen == ScreenId::PickAisle || screen == ScreenId::FindByName || screen == ScreenId::Desk ||
+           screen == ScreenId::DeskFiles || screen == ScreenId::DeskFile || screen == ScreenId::DeskAudit ||
+           screen == ScreenId::DeskRule;
 }
 
 } // namespace
@@ -71,6 +73,7 @@ void Session::use(catalog::Store& store)
     say(Notice::Tone::Quiet, TextId::notice_reloaded);
     if (state_.screen == ScreenId::PickAisle || state_.screen == ScreenId::PickProduct)
         perform(ui::ChooseAisle{});
+    count_for_desk();
     refresh();
 }
 
@@ -365,6 +368,7 @@ void Session::refresh()
     state_.aisles = aisle_words(aisles_, language());
     refresh_bundle();
     refresh_found();
+    refresh_desk();
     state_.can_take_back = before_.has_value();
     state_.other_language = languages_[(language_ + 1) % languages_.size()].text(TextId::language_name);
     switch (camera_) {

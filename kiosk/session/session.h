@@ -4,6 +4,7 @@
 #include "catalog/bundle/manifest.h"
 #include "catalog/store/search.h"
 #include "catalog/store/store.h"
+#include "kiosk/desk/desk.h"
 #include "kiosk/desk/settings.h"
 #include "kiosk/input/scan.h"
 #include "kiosk/session/aisles.h"
@@ -57,6 +58,12 @@ public:
     /// Says on Welcome from now on whose labels these are; nothing: the place's own.
     void shows(std::optional<catalog::Manifest> bundle);
 
+    /// Lets touches reach the leader desk, which must outlive the session. Without it no touch does.
+    void open_desk(Desk& desk);
+
+    /// Takes what the work at the desk brought; true when the screen may look different, or a catalog may be another.
+    bool follow_desk();
+
     /// Says once, visibly, that these are invented products.
     void say_demo();
 
@@ -97,6 +104,7 @@ private:
     void perform(const ui::TypePriceDigit&);
     void perform(const ui::ErasePriceDigit&);
     void perform(const ui::ClearPrice&);
+    void perform(const ui::AskDesk&);
 
     /// A screen that was left, and the page of it that was open.
     struct Visit {
@@ -118,11 +126,14 @@ private:
     void look_for(std::string words);
     void ask();
     void refresh_found();
+    void refresh_desk();
+    void count_for_desk();
     void refresh_prices();
     void refresh_pair(const core::Product& left, const core::Product& right);
     void refresh_why();
 
     catalog::Store* store_;
+    Desk* desk_ = nullptr; ///< nothing: no touch reaches it
     std::optional<catalog::Manifest> bundle_;
     std::span<const ui::Language> languages_;
     Settings settings_;

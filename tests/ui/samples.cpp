@@ -3,6 +3,7 @@
 #include "catalog/read/sheet.h"
 #include "core/compare/comparison.h"
 #include "tests/support/headless.h"
+#include "tests/ui/desk_samples.h"
 #include "ui/words/found_words.h"
 #include "ui/words/price_words.h"
 #include "ui/words/rule_words.h"
@@ -365,6 +366,7 @@ std::vector<NamedState> hard_states(const ui::Language& language)
     add_prices(states, language);
     add_rules(states, language);
     add_amounts_and_whys(states, language);
+    add_desk_states(states, language);
     return states;
 }
 

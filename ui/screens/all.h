@@ -29,6 +29,8 @@ void prices_screen(const Ui& ui, const State& state, Actions& asked);
 void amounts_screen(const Ui& ui, const State& state, Actions& asked);
 /// Where a figure and its finding come from.
 void why_screen(const Ui& ui, const State& state, Actions& asked);
+/// Every page of the leader desk.
+void desk_screen(const Ui& ui, const State& state, Actions& asked);
 /// Every widget in every state: living documentation, not part of a shopper's way.
 void gallery_screen(const Ui& ui, const State& state, Actions& asked);
 

@@ -18,6 +18,15 @@ constexpr ScreenInfo list[] = {
     {ScreenId::Amounts, "amounts", amounts_screen},
     {ScreenId::Why, "why", why_screen},
     {ScreenId::Gallery, "gallery", gallery_screen},
+    {ScreenId::Desk, "desk", desk_screen},
+    {ScreenId::DeskFiles, "desk_files", desk_screen},
+    {ScreenId::DeskFile, "desk_file", desk_screen},
+    {ScreenId::DeskWork, "desk_work", desk_screen},
+    {ScreenId::DeskReport, "desk_report", desk_screen},
+    {ScreenId::DeskKey, "desk_key", desk_screen},
+    {ScreenId::DeskAudit, "desk_audit", desk_screen},
+    {ScreenId::DeskRule, "desk_rule", desk_screen},
+    {ScreenId::DeskDoubt, "desk_doubt", desk_screen},
 };
 
 } // namespace

@@ -63,6 +63,19 @@ Block words(const Ui& ui, const std::string& what, Style style, float width, flo
             gap};
 }
 
+/// The way to the leader desk: last, and quieter than what shoppers are asked to do.
+Block desk_way(const Ui& ui, float width, Actions& asked)
+{
+    const auto& desk = ui.language.text(TextId::desk_title);
+    const float wide = std::min(width, button_width(ui, desk, Style::Note));
+    return {button_height(ui, desk, Style::Note, wide),
+            [&ui, &asked, wide](Area area) {
+                if (button(ui, TextId::desk_title, area.cut_left(wide), {Style::Note, false, false, Align::Centre}))
+                    asked.push_back(AskDesk{OpenDesk{}});
+            },
+            false, ui.look.sizes.gap};
+}
+
 } // namespace
 
 void welcome_screen(const Ui& ui, const State& state, Actions& asked)
@@ -111,6 +124,8 @@ void welcome_screen(const Ui& ui, const State& state, Actions& asked)
     blocks.push_back(words(ui, ui.language.text(TextId::welcome_caution), Style::QuietNote, width, sizes.gap));
     if (!state.bundle.empty())
         blocks.push_back(words(ui, state.bundle, Style::QuietNote, width, sizes.unit));
+    if (state.desk_open)
+        blocks.push_back(desk_way(ui, width, asked));
     // The two places take what room is left, so that the screen is full and quiet.
     float used = 0;
     for (std::size_t i = 0; i < blocks.size(); ++i)

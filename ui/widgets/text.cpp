@@ -30,7 +30,32 @@ bool is_number_before_unit(std::string_view words, std::size_t blank)
     return (stop == std::string_view::npos ? words.size() : stop) - blank - 1 <= longest_unit;
 }
 
-/// The words as they break into lines: at blanks, never inside a word that fits.
+/// Whether a word is the name of a file or folder, which people give as they like: no word of ours looks so.
+bool is_file_name(std::string_view word)
+{
+    const auto dot = word.find('.');
+    return word.find_first_of("/_") != std::string_view::npos ||
+           (dot != std::string_view::npos && dot + 3 < word.size());
+}
+
+/// Where a file name that is wider than a line breaks: behind the last of its signs that fits, else behind a letter.
+std::size_t break_in_name(const ImFont& font, std::string_view name, float width)
+{
+    std::size_t behind_sign = 0;
+    std::size_t behind_letter = 0;
+    for (std::size_t at = 1; at < name.size(); ++at) {
+        if ((static_cast<unsigned char>(name[at]) & 0xC0U) == 0x80U) // inside a letter (RFC 3629)
+            continue;
+        if (width_of(font, name.substr(0, at)) > width && behind_letter > 0)
+            break;
+        behind_letter = at;
+        if (std::string_view("/_-.").find(name[at - 1]) != std::string_view::npos)
+            behind_sign = at;
+    }
+    return behind_sign > 0 ? behind_sign : behind_letter;
+}
+
+/// The words as they break into lines: at blanks, never inside a word that fits; names of files also inside.
 std::vector<std::string_view> lines_of(const ImFont& font, std::string_view words, float width)
 {
     std::vector<std::string_view> lines;
@@ -54,6 +79,11 @@ std::vector<std::string_view> lines_of(const ImFont& font, std::string_view word
         // Half a pixel more: widths are whole pixels, and an area's is the difference of two places that need not be.
         if (width_of(font, words.substr(start, word_end - start)) > width + 0.5F && fits > start) {
             push(good > start ? good : fits);
+            continue;
+        }
+        const auto word = words.substr(start, word_end - start);
+        if (fits == start && is_file_name(word) && width_of(font, word) > width + 0.5F) {
+            push(start + break_in_name(font, word, width));
             continue;
         }
         fits = word_end;

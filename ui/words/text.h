@@ -168,6 +168,31 @@ namespace ui {
     X(doubt_reference) X(doubt_young_food) X(doubt_duplicate) X(doubt_in_container) X(doubt_in_prepared) X(doubt_severity_wrong) X(doubt_severity_likely) \
     X(doubt_severity_unusual) X(audit_none) X(audit_some) X(audit_rule) X(audit_more) X(audit_hidden) X(audit_approved) X(audit_no_rule) \
     X(audit_no_product) X(audit_no_doubt) X(audit_no_catalog) \
+    /* The leader desk */ \
+    X(load_taken_one) X(load_taken_many) X(load_into) X(load_replaced) X(load_row_left) X(load_rows_left) \
+    X(load_nothing_one) X(load_nothing_many) X(load_no_good_row) X(load_as_it_was) X(load_not_written) X(load_mend) \
+    X(load_more_faults_one) X(load_more_faults) X(load_tab) X(load_tab_others) X(desk_title) X(desk_shown) \
+    X(desk_shown_bundle) X(desk_into) X(desk_files) X(desk_audit) X(desk_undo_load) X(desk_redo_load) \
+    X(desk_undo_install) X(desk_report) X(desk_files_note) \
+    X(desk_audit_note) X(desk_undo_note) X(desk_back_note) X(desk_report_note) X(desk_home) X(desk_no_stick) X(desk_no_file) X(desk_not_all) \
+    X(desk_look_again) X(desk_sheet) X(desk_release) X(desk_bundle) X(desk_file_line) \
+    X(desk_sheet_rows) X(desk_sheet_refused) X(desk_sheet_faulty) X(desk_sheet_none) \
+    X(desk_sheet_first) X(desk_sheet_faults) X(desk_sheet_tab) X(desk_release_folder) X(desk_release_zip) \
+    X(desk_release_json) X(desk_release_day) X(desk_release_columns) \
+    X(desk_release_bytes) X(desk_release_records) X(desk_release_about) \
+    X(desk_bundle_labels) X(desk_bundle_key) X(desk_key_accepted) X(desk_key_first) X(desk_age_newer) \
+    X(desk_age_in_place) X(desk_age_before) X(desk_bundle_parts) X(desk_load) X(desk_load_good) X(desk_audit_file) \
+    X(desk_install) X(desk_key_title) X(desk_key_lead) X(desk_key_then) X(desk_key_same) X(desk_key_other) \
+    X(desk_key_refused) X(desk_work_looking) X(desk_work_preview) X(desk_work_load) X(desk_work_audit) \
+    X(desk_work_approve) X(desk_work_install) X(desk_work_undo) X(desk_work_serves) X(desk_work_reading) \
+    X(desk_cancel) X(desk_undone) X(desk_redone) X(desk_nothing_to_undo) X(desk_ended) X(desk_stick_gone) \
+    X(desk_named_catalog) X(desk_done) X(desk_audit_title) X(desk_audit_faults) X(desk_rule_line) \
+    X(desk_rule_some) X(desk_rule_all) X(desk_doubt_code) X(desk_approve) X(desk_approve_note) X(desk_approve_load) \
+    X(rule_name_slipped_by_ten) X(rule_name_unit_swapped) X(rule_name_kilojoules) X(rule_name_percent_against_amount) \
+    X(rule_name_other_panel) X(rule_name_other_audience) X(rule_name_off_the_grid) X(rule_name_per_hundred) \
+    X(rule_name_part_over_whole) X(rule_name_parts_over_whole) X(rule_name_heavier_than_serving) \
+    X(rule_name_calories) X(rule_name_servings_against_net) X(rule_name_far_from_reference) \
+    X(rule_name_audience_of_food) X(rule_name_duplicate_name) \
     X(compare_two) \
     X(compare_unknown) X(compare_case) X(compare_no_product) X(compare_same) X(compare_second) \
     X(compare_second_package) X(sound_none)

@@ -73,7 +73,7 @@ TEST_CASE("load command: every fault is one line with its place, and nothing is 
           sheet +
               ", row 4, column sodium_mg: found \"12x\", expected a number of mg, such as 3 or \"less than "
               "1\".\nNothing was loaded: 1 fault. " +
-              shop + " was not written. Put what is named above right, and load again.\n");
+              shop + " was not written. Put right what is named, and load again.\n");
     CHECK_FALSE(std::filesystem::exists(shop));
     const auto kept = load({sheet}, shop, true);
     CHECK(kept.status == 1);

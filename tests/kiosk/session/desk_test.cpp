@@ -1,0 +1,241 @@
+// The leader desk by touches, with real files: what is found, shown, loaded and taken back, and what never stops.
+#include "catalog/load/undo.h"
+#include "kiosk/desk/desk.h"
+#include "tests/kiosk/session/station.h"
+#include "tests/support/temp_folder.h"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <chrono>
+#include <filesystem>
+#include <thread>
+
+namespace {
+
+namespace fs = std::filesystem;
+using ui::ScreenId;
+using ui::TextId;
+
+const std::string header = "gtin,name,entered_on,serving_size,calories,total_fat_g\n";
+const std::string two_rows =
+    header + "9520000000998,Corn stars,2026-03-02,30 g,110,1\n9520000001117,Rye thins,2026-03-02,30 g,120,2.5\n";
+const std::string torn_row = two_rows + "9520000001124,Barley rings,2026-03-02,30 g,many,2.5\n";
+
+/// A station whose desk works in folders of its own.
+struct DeskStation : test::Station {
+    explicit DeskStation(bool named = false)
+    {
+        fs::create_directories(stick());
+        kiosk::DeskPlaces places;
+        places.catalog = shop();
+        places.catalog_named = named;
+        places.data = folder.file("data");
+        places.folders = {stick()};
+        places.look_at_sticks = false;
+        places.today = [] { return std::string("2026-11-26"); };
+        desk.emplace(std::move(places));
+        session.open_desk(*desk);
+    }
+    [[nodiscard]] std::string stick() const { return folder.file("STICK"); }
+    [[nodiscard]] std::string shop() const { return folder.file("data/catalog.db"); }
+    void put(const std::string& name, const std::string& bytes) const { (void)folder.write("STICK/" + name, bytes); }
+
+    /// One touch at the desk, and what came of it.
+    void touch(const ui::DeskAction& action)
+    {
+        ask(ui::AskDesk{action});
+        wait();
+    }
+    void wait()
+    {
+        const auto until = kiosk::Clock::now() + std::chrono::seconds(60);
+        while (desk->busy()) {
+            REQUIRE(kiosk::Clock::now() < until);
+            (void)session.follow_desk();
+            std::this_thread::sleep_for(std::chrono::milliseconds(1));
+        }
+    }
+    void open(const std::string& name)
+    {
+        touch(ui::LookForFiles{});
+        const auto& choices = page().choices;
+        const auto found = std::ranges::find(choices, name, &ui::DeskChoice::name);
+        REQUIRE(found != choices.end());
+        touch(ui::DeskAction(found->asked));
+    }
+    [[nodiscard]] const ui::DeskPage& page() const
+    {
+        REQUIRE(state().desk);
+        return *state().desk;
+    }
+    [[nodiscard]] std::string lead() const
+    {
+        std::string words;
+        for (const auto& line : page().lead)
+            words += (words.empty() ? "" : "\n") + line;
+        return words;
+    }
+    [[nodiscard]] bool offers(TextId words) const
+    {
+        return std::ranges::count(page().buttons, words, &ui::DeskButton::words) > 0 ||
+               std::ranges::count(page().choices, session.language().text(words), &ui::DeskChoice::name) > 0;
+    }
+    [[nodiscard]] std::size_t loaded() const
+    {
+        const auto own = catalog::Store::open(shop(), catalog::Store::Mode::ReadOnly);
+        return own ? own->count() : 0;
+    }
+
+    test::TempFolder folder;
+    std::optional<kiosk::Desk> desk;
+};
+
+} // namespace
+
+TEST_CASE("desk: no touch reaches it unless the station was opened with it")
+{
+    test::Station station;
+    CHECK(!station.state().desk_open);
+    station.ask(ui::AskDesk{ui::OpenDesk{}});
+    station.ask(ui::AskDesk{ui::LookForFiles{}});
+    CHECK(station.state().screen == ScreenId::Welcome);
+    CHECK(!station.session.follow_desk());
+}
+
+TEST_CASE("desk: a sheet is found, shown before anything changes, loaded, and taken back")
+{
+    DeskStation station;
+    station.put("own.csv", two_rows);
+    CHECK(station.state().desk_open);
+    station.touch(ui::OpenDesk{});
+    CHECK(station.state().screen == ScreenId::Desk);
+    CHECK(station.lead() == "Labels that this station shows: 5.\nLoads go into " + station.shop() + ".");
+    CHECK(!station.offers(TextId::desk_undo_load));
+    station.touch(ui::LookForFiles{});
+    CHECK(station.state().screen == ScreenId::DeskFiles);
+    REQUIRE(station.page().choices.size() == 1);
+    CHECK(station.page().choices[0].name == "own.csv");
+    CHECK(station.page().choices[0].detail.starts_with("Sheet, 1 KB, of 20"));
+    CHECK(station.page().choices[0].detail.ends_with(", on STICK"));
+    station.touch(ui::OpenFile{0});
+    CHECK(station.state().screen == ScreenId::DeskFile);
+    CHECK(station.page().title == "own.csv");
+    CHECK(station.lead().ends_with("\nProducts in it: 2."));
+    CHECK(station.page().lines[1].words == "Corn stars");
+    CHECK(!fs::exists(station.shop()));
+    station.touch(ui::LoadFile{false});
+    CHECK(station.state().screen == ScreenId::DeskReport);
+    CHECK(station.lead() == "2 products loaded into " + station.shop() + ".");
+    CHECK(station.loaded() == 2);
+    CHECK(station.offers(TextId::desk_undo_load));
+    station.touch(ui::UndoLoad{});
+    CHECK(station.lead() == "The catalog is as it was before the last load.");
+    CHECK(station.loaded() == 0);
+    CHECK(station.offers(TextId::desk_redo_load));
+    station.touch(ui::UndoLoad{});
+    CHECK(station.lead() == "The catalog is as the last load left it.");
+    CHECK(station.loaded() == 2);
+}
+
+TEST_CASE("desk: every page is said in the other language too, at a touch")
+{
+    DeskStation station;
+    station.put("own.csv", two_rows);
+    station.open("own.csv");
+    station.ask(ui::NextLanguage{});
+    CHECK(station.lead().ends_with("\nProductos que tiene: 2."));
+    station.touch(ui::LoadFile{false});
+    CHECK(station.lead() == "Se cargaron 2 productos en " + station.shop() + ".");
+}
+
+TEST_CASE("desk: of a sheet with faults nothing is loaded but on purpose")
+{
+    DeskStation station;
+    station.put("torn.csv", torn_row);
+    station.open("torn.csv");
+    CHECK(station.lead().ends_with("Products in it: 2.\nRows that cannot be taken: 1.\nBecause of them nothing is "
+                                   "loaded, unless you take the good rows only."));
+    CHECK(!station.offers(TextId::desk_load));
+    CHECK(station.page().lines[1].words.find("row 4, column calories: found \"many\"") != std::string::npos);
+    station.touch(ui::LoadFile{false});
+    CHECK(station.lead() == "Nothing was loaded: 1 fault. " + station.shop() +
+                                " was not written. Put right what is named, and load again.");
+    station.touch(ui::LoadFile{true});
+    CHECK(station.lead() == "2 products loaded into " + station.shop() + "; 1 row not taken.");
+}
+
+TEST_CASE("desk: a stick that is pulled out gives one sentence, wherever one is")
+{
+    DeskStation station;
+    station.put("own.csv", two_rows);
+    const std::string gone =
+        "The stick was pulled out, and nothing was changed. Put it in again and look for its files anew.";
+    station.touch(ui::LookForFiles{});
+    fs::remove_all(station.stick());
+    station.touch(ui::OpenFile{0});
+    CHECK(station.lead() == gone);
+    station.touch(ui::LookForFiles{});
+    CHECK(station.lead() == "No stick is here. Put one in, wait a moment, and touch Look again.");
+    fs::create_directories(station.stick());
+    station.put("own.csv", two_rows);
+    station.open("own.csv");
+    fs::remove_all(station.stick());
+    station.touch(ui::LoadFile{false});
+    CHECK(station.lead() == gone);
+    CHECK(!fs::exists(station.shop()));
+}
+
+TEST_CASE("desk: two loads at once: the second gets the command's sentence")
+{
+    DeskStation station;
+    station.put("own.csv", two_rows);
+    station.open("own.csv");
+    fs::create_directories(station.folder.file("data"));
+    const auto other = catalog::FolderLock::take(station.folder.file("data"));
+    REQUIRE(other);
+    station.touch(ui::LoadFile{false});
+    CHECK(station.lead() == station.shop() + ": another program is writing there; try again when it is done.");
+}
+
+TEST_CASE("desk: scans are answered while it works, and what came of the work waits for whoever left")
+{
+    DeskStation station;
+    station.put("own.csv", two_rows);
+    station.open("own.csv");
+    station.ask(ui::AskDesk{ui::LoadFile{false}});
+    CHECK(station.state().screen == ScreenId::DeskWork);
+    station.scan(test::shelf::oats);
+    CHECK(station.state().screen == ScreenId::OneLabel);
+    CHECK(station.on(ui::Side::Left) == "Oat rounds");
+    station.wait();
+    CHECK(station.state().screen == ScreenId::OneLabel);
+    CHECK(station.notice() == "The work at the leader desk is done.");
+    station.touch(ui::OpenDesk{});
+    CHECK(station.offers(TextId::desk_report));
+    station.touch(ui::OpenReport{});
+    CHECK(station.lead().starts_with("2 products loaded"));
+}
+
+TEST_CASE("desk: Back leads over its pages, and touches on what is not there change nothing")
+{
+    DeskStation station;
+    station.put("own.csv", two_rows);
+    station.touch(ui::OpenDesk{});
+    station.open("own.csv");
+    station.touch(ui::LoadFile{false});
+    station.ask(ui::GoBack{});
+    CHECK(station.state().screen == ScreenId::DeskFile);
+    station.ask(ui::GoBack{});
+    CHECK(station.state().screen == ScreenId::DeskFiles);
+    station.ask(ui::GoBack{});
+    CHECK(station.state().screen == ScreenId::Desk);
+    for (const ui::DeskAction& action :
+         {ui::DeskAction(ui::OpenFile{7}), ui::DeskAction(ui::InstallFile{}), ui::DeskAction(ui::AnswerKey{true}),
+          ui::DeskAction(ui::OpenRule{0}), ui::DeskAction(ui::OpenDoubt{0}), ui::DeskAction(ui::ApproveDoubt{})}) {
+        station.touch(action);
+        CHECK(station.state().screen == ScreenId::Desk);
+    }
+    station.ask(ui::GoBack{});
+    CHECK(station.state().screen == ScreenId::Welcome);
+}
