@@ -15,8 +15,8 @@ namespace catalog {
 
 /// What the user asks of a load.
 struct LoadOptions {
-    bool keep_good_rows = false; ///< take the rows without a fault although others have one
-    bool keep_former = false;    ///< so that the load can be undone (catalog/load/undo.h)
+    bool keep_good_rows = false;      ///< take the rows without a fault although others have one
+    bool keep_former = false;         ///< so that the load can be undone (catalog/load/undo.h)
     std::function<bool()> go_on = {}; ///< asked between the steps; false ends the load. May be empty
 };
 
