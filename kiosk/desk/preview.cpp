@@ -62,7 +62,7 @@ core::Result<void> look_at_records(const catalog::ReleaseFile& branded, ReleaseP
     auto table = catalog::ReleaseTable::open(**bytes, branded.name, catalog::branded_columns());
     if (!table)
         return tl::make_unexpected(table.error());
-    constexpr std::size_t enough = 20'000; // a hundredth of a nation's labels, read in a moment
+    constexpr std::size_t enough = 5'000; // some megabytes: read in a moment
     std::uint64_t rows = 0;
     std::uint64_t read = 0;
     const auto whole = table->each(

@@ -1,6 +1,9 @@
+#include "catalog/bundle/seal.h"
+#include "catalog/load/load.h"
 #include "kiosk/command/picture.h"
 #include "kiosk/command/reach.h"
 #include "kiosk/command/render.h"
+#include "kiosk/desk/desk_words.h"
 #include "kiosk/files/catalog_place.h"
 #include "kiosk/files/font_bytes.h"
 #include "kiosk/files/languages.h"
@@ -10,6 +13,7 @@
 #include <SDL_image.h>
 #include <doctest/doctest.h>
 
+#include <filesystem>
 #include <sstream>
 
 namespace {
@@ -45,11 +49,45 @@ TEST_CASE("reach: every screen of the list, with the demo catalog, by scans and 
     Station station;
     for (const auto& screen : ui::screens()) {
         CAPTURE(std::string(screen.name));
+        if (kiosk::is_desk(screen.id)) // these need files
+            continue;
         kiosk::Session session(station.catalog.store(), station.languages);
         CHECK(kiosk::reach(session, station.catalog.store(), {screen.id, "", "", core::Basis::Serving, 1}) ==
               std::nullopt);
         CHECK(session.state().screen == screen.id);
     }
+}
+
+TEST_CASE("reach: every page of the leader desk, with files of a folder, and nothing stays of what it loads")
+{
+    Station station;
+    const test::TempFolder folder;
+    // 70 g of fat in 30 g: a doubt.
+    const auto sheet = folder.write("stick.csv", "gtin,name,entered_on,serving_size,calories,total_fat_g\n"
+                                                 "9520000000011,Corn stars,2026-03-02,30 g,110,70\n");
+    REQUIRE(catalog::load({sheet}, folder.file("shop.db")));
+    REQUIRE(catalog::make_keys(folder.file("key")));
+    std::filesystem::create_directories(folder.file("STICK"));
+    std::filesystem::rename(sheet, folder.file("STICK/a.csv"));
+    REQUIRE(catalog::seal({folder.file("shop.db"), "", "", folder.file("key"), "Winter", "Cedar Hollow Market",
+                           "2026-11-26", std::nullopt, folder.file("STICK/b.bundle")}));
+    const auto before = test::bytes_of(folder.file("shop.db"));
+    for (const auto& screen : ui::screens()) {
+        CAPTURE(std::string(screen.name));
+        if (!kiosk::is_desk(screen.id))
+            continue;
+        const std::string file = screen.id == ui::ScreenId::DeskKey ? "b.bundle" : "a.csv";
+        kiosk::PictureDesk desk({folder.file("shop.db"), folder.file("STICK"), file});
+        kiosk::Session session(station.catalog.store(), station.languages);
+        kiosk::Route route{screen.id, "", "", core::Basis::Serving, 1};
+        route.desk = &desk;
+        CHECK(kiosk::reach(session, station.catalog.store(), route) == std::nullopt);
+        CHECK(session.state().screen == screen.id);
+        REQUIRE(session.state().desk);
+        CHECK(!session.state().desk->title.empty());
+    }
+    CHECK(test::bytes_of(folder.file("shop.db")) == before);
+    CHECK(!std::filesystem::exists(folder.file("in-place.json")));
 }
 
 TEST_CASE("reach: basis and page are set as by touch")
