@@ -52,7 +52,10 @@ Drawn draw(Studio& studio, const Case& c)
     kiosk::Session session(studio.catalog.store(), studio.languages);
     session.set_language(c.language);
     session.set_text_percent(c.percent);
-    REQUIRE(kiosk::reach(session, studio.catalog.store(), {c.screen, "", "", c.basis, c.page}) == std::nullopt);
+    kiosk::PictureDesk desk({PAIRSTAND_SOURCE "/config/demo/cedar_hollow.csv", PAIRSTAND_SOURCE "/config/demo", ""});
+    kiosk::Route route{c.screen, "", "", c.basis, c.page};
+    route.desk = &desk;
+    REQUIRE(kiosk::reach(session, studio.catalog.store(), route) == std::nullopt);
     Drawn drawn;
     const kiosk::PictureLook look{ui::paper(), studio.fonts.files(), c.width, c.height};
     drawn.picture = kiosk::draw_picture(session.state(), session.language(), look, &drawn.notes);
@@ -140,6 +143,13 @@ TEST_CASE("pictures: the other screens read as they say")
            {ScreenId::WhichProduct, "en", 1280, 800, 100},
            {ScreenId::PickAisle, "es", 1280, 800, 100},
            {ScreenId::PickProduct, "en", 1280, 800, 100}});
+}
+
+TEST_CASE("pictures: the leader desk reads as it says")
+{
+    check({{ScreenId::DeskFiles, "en", 1280, 800, 100},
+           {ScreenId::DeskFile, "es", 1280, 800, 100},
+           {ScreenId::DeskAudit, "es", 800, 1280, 200}});
 }
 
 TEST_CASE("pictures: the reading back fails where the picture does not show what was said")
