@@ -48,12 +48,17 @@ void Session::perform(const ui::FindByName&)
         return;
     look_for("");
     go(ScreenId::FindByName);
+    searching_ = true; // the catalog's words are read while the first letter is on its way
 }
 
+/// From the letters to the aisles and from there to the letters is no longer way back.
 void Session::perform(const ui::ChooseAisle&)
 {
     aisles_ = aisles_of(*store_);
+    const bool was_there = !trail_.empty() && trail_.back().screen == ScreenId::PickAisle;
     go(ScreenId::PickAisle);
+    if (was_there && trail_.back().screen == ScreenId::FindByName)
+        trail_.resize(trail_.size() - 2);
 }
 
 void Session::perform(const ui::TypeLetters& asked)

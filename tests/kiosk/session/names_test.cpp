@@ -185,6 +185,29 @@ TEST_CASE("names: nothing is searched while another screen is open, and the sear
     CHECK(found(station.session) == Names{"Oat rounds"});
 }
 
+TEST_CASE("names: the catalog's words are read before the first letter comes, and nothing is found by that")
+{
+    Station station;
+    station.ask(ui::FindByName{});
+    CHECK(station.session.searching());
+    CHECK(found(station.session).empty());
+    CHECK(station.state().found_words.empty());
+    CHECK(!station.session.searching());
+}
+
+TEST_CASE("names: between letters and aisles the way back does not grow")
+{
+    Station station;
+    for (int i = 0; i < 5; ++i) {
+        station.ask(ui::FindByName{});
+        station.ask(ui::ChooseAisle{});
+    }
+    station.ask(ui::GoBack{});
+    CHECK(station.state().screen == ScreenId::FindByName);
+    station.ask(ui::GoBack{});
+    CHECK(station.state().screen == ScreenId::Welcome);
+}
+
 TEST_CASE("names: aisles are offered where there are several and few enough products to leaf through")
 {
     Station station;
