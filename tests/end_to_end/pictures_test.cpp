@@ -26,6 +26,7 @@ struct Case {
     int percent;
     core::Basis basis = core::Basis::Serving;
     int page = 1;
+    std::string words = "";
 };
 
 struct Studio {
@@ -55,6 +56,7 @@ Drawn draw(Studio& studio, const Case& c)
     kiosk::PictureDesk desk({PAIRSTAND_SOURCE "/config/demo/cedar_hollow.csv", PAIRSTAND_SOURCE "/config/demo", ""});
     kiosk::Route route{c.screen, "", "", c.basis, c.page};
     route.desk = &desk;
+    route.words = c.words;
     REQUIRE(kiosk::reach(session, studio.catalog.store(), route) == std::nullopt);
     Drawn drawn;
     const kiosk::PictureLook look{ui::paper(), studio.fonts.files(), c.width, c.height};
@@ -150,6 +152,15 @@ TEST_CASE("pictures: the leader desk reads as it says")
     check({{ScreenId::DeskFiles, "en", 1280, 800, 100},
            {ScreenId::DeskFile, "es", 1280, 800, 100},
            {ScreenId::DeskAudit, "es", 800, 1280, 200}});
+}
+
+TEST_CASE("pictures: find by name reads as it says")
+{
+    constexpr auto serving = core::Basis::Serving;
+    check({{ScreenId::FindByName, "en", 1280, 800, 100, serving, 1, "wheat"},
+           {ScreenId::FindByName, "es", 1920, 1080, 100, serving, 1, "cereales"},
+           {ScreenId::FindByName, "es", 800, 1280, 200, serving, 2, "yogur"},
+           {ScreenId::FindByName, "en", 1280, 800, 200, serving, 1, "no such food"}});
 }
 
 TEST_CASE("pictures: the reading back fails where the picture does not show what was said")

@@ -99,6 +99,7 @@ TEST_CASE("arguments: each command takes its own")
     CHECK(render.language == "es");
     CHECK(render.text_percent == 200);
     CHECK(render.theme == "plain");
+    CHECK(as<kiosk::RenderArguments>({"render", "find_by_name", "--out", "p", "--words", "oat r"}).words == "oat r");
 }
 
 TEST_CASE("arguments: --rules of compare and render; without it those of the settings")

@@ -100,6 +100,20 @@ TEST_CASE("reach: basis and page are set as by touch")
     CHECK(session.state().page == 1);
 }
 
+TEST_CASE("reach: words are typed, and their answers are there")
+{
+    Station station;
+    kiosk::Session session(station.catalog.store(), station.languages);
+    kiosk::Route route{ui::ScreenId::FindByName, "", "", {}, 1};
+    route.words = "potato salted";
+    REQUIRE(kiosk::reach(session, station.catalog.store(), route) == std::nullopt);
+    CHECK(session.state().typed == "POTATO SALTED");
+    CHECK(session.state().found_words == "2 products");
+    REQUIRE(session.state().found.size() == 2);
+    CHECK(session.state().found[0].name == "Potato chips, lightly salted");
+    CHECK(session.state().found[1].detail == "Saltwhistle · 8 oz (227 g)");
+}
+
 TEST_CASE("picture: the same state gives the same picture, and says what the screen says")
 {
     Station station;
