@@ -59,15 +59,32 @@ auto cannot_write(const std::filesystem::path& into, const std::string& detail)
     return core::refuse(Error::Kind::CannotWrite, detail, core::Place{into.string(), 0, {}, {}, {}});
 }
 
+/// What the entries that are about to be replaced say differently.
+void note_differences(const Store& old, const std::vector<core::Product>& products, LoadReport& report)
+{
+    for (const auto& product : products) {
+        const auto before = old.find(product.gtin);
+        if (!before)
+            continue;
+        auto found = differences(before->label, product.label);
+        if (found.empty())
+            continue;
+        ++report.differing;
+        if (report.differences.size() < EntryDifference::most_samples)
+            report.differences.push_back({product.gtin, product.name, std::move(found)});
+    }
+}
+
 /// Writes the catalog as it will be into a new file. Returns how many products were replaced.
 core::Result<std::size_t> write_aside(const std::filesystem::path& into, const std::filesystem::path& aside,
-                                      const std::vector<core::Product>& products)
+                                      const std::vector<core::Product>& products, LoadReport& report)
 {
     std::error_code error;
     if (std::filesystem::exists(into, error)) {
         const auto old = Store::open(into, Store::Mode::ReadOnly);
         if (!old)
             return tl::make_unexpected(old.error());
+        note_differences(*old, products, report);
         old->copy_to(aside);
     }
     return Store(aside.string()).put(products);
@@ -81,7 +98,7 @@ bool goes_on(const LoadOptions& options)
 /// Puts the products in; nothing when the load was ended.
 core::Result<std::optional<std::size_t>> replace(const std::filesystem::path& into,
                                                  const std::vector<core::Product>& products, const LoadOptions& options,
-                                                 Disk& disk)
+                                                 LoadReport& report, Disk& disk)
 {
     std::error_code later; // if it cannot be made, writing says why
     std::filesystem::create_directories(folder_of(into), later);
@@ -89,7 +106,7 @@ core::Result<std::optional<std::size_t>> replace(const std::filesystem::path& in
     if (!writing)
         return tl::make_unexpected(writing.error());
     try {
-        const auto replaced = write_aside(into, writing->aside(), products);
+        const auto replaced = write_aside(into, writing->aside(), products, report);
         if (!replaced)
             return tl::make_unexpected(replaced.error());
         if (!goes_on(options))
@@ -121,7 +138,7 @@ core::Result<LoadReport> load(const std::vector<std::string>& sources, const std
         report.refused_rows += products.size();
         return std::move(report);
     }
-    const auto replaced = replace(into, products, options, disk);
+    const auto replaced = replace(into, products, options, report, disk);
     if (!replaced)
         return tl::make_unexpected(replaced.error());
     report.cancelled = !replaced->has_value();

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "catalog/file/safe_write.h"
+#include "catalog/load/merge.h"
 #include "catalog/read/faults.h"
 #include "core/error.h"
 
@@ -32,9 +33,11 @@ struct LoadReport {
     std::size_t taken = 0;        ///< products now in the catalog because of this load, the replaced ones included
     std::size_t replaced = 0;     ///< of these, how many stand in place of an older entry with the same number
     std::size_t refused_rows = 0; ///< rows that were not taken; all rows when nothing was loaded
-    Faults faults;                ///< of all sources, each with its place
-    std::vector<ReadTab> tabs;    ///< of sources that are workbooks
-    bool cancelled = false;       ///< nothing was changed
+    std::size_t differing = 0;    ///< of the replaced ones, how many said something else before
+    std::vector<EntryDifference> differences; ///< of the first few: what stood there, and what stands now
+    Faults faults;                            ///< of all sources, each with its place
+    std::vector<ReadTab> tabs;                ///< of sources that are workbooks
+    bool cancelled = false;                   ///< nothing was changed
 };
 
 /// Reads every sheet and puts its products into the catalog at `into`, which is made when it is not there. Products

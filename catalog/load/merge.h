@@ -5,6 +5,7 @@
 
 #include "core/product.h"
 
+#include <cstddef>
 #include <string>
 #include <vector>
 
@@ -22,6 +23,15 @@ struct LabelDifference {
     std::string first; ///< as printed; empty: not printed
     std::string second;
     bool operator==(const LabelDifference&) const = default;
+};
+
+/// Two entries of one product that differ: the one that stood in the catalog, and the one that was loaded.
+struct EntryDifference {
+    static constexpr std::size_t most_samples = 5; ///< a report keeps so many of them
+    core::Gtin gtin;
+    std::string name; ///< as the entry that stands now has it
+    std::vector<LabelDifference> found;
+    bool operator==(const EntryDifference&) const = default;
 };
 
 /// What two labels say differently of the serving and of every nutrient that both print.

@@ -10,15 +10,6 @@ namespace {
 constexpr std::size_t batch_size = 256;
 constexpr std::size_t batches_waiting = 8;
 
-std::string sample_of(const core::Product& own, const std::vector<LabelDifference>& found)
-{
-    std::string text = own.gtin.digits() + " " + own.name.substr(0, 60) + ":";
-    for (std::size_t i = 0; i < found.size() && i < 3; ++i)
-        text += (i > 0 ? ", " : " ") + found[i].what + " " + found[i].first + " here, " + found[i].second +
-                " in the release";
-    return text;
-}
-
 } // namespace
 
 MergingWriter::MergingWriter(const std::filesystem::path& aside, std::optional<Store> old, ReleaseReport& report)
@@ -103,8 +94,8 @@ void MergingWriter::merge(const Batch& batch)
         take_old_below(&product.gtin);
         const bool known = next_old_ && next_old_->gtin == product.gtin;
         if (known && stands_over_release(*next_old_)) {
-            if (const auto found = differences(next_old_->label, product.label); !found.empty())
-                report_->note(Finding::OwnEntryKept, [&] { return sample_of(*next_old_, found); });
+            if (auto found = differences(next_old_->label, product.label); !found.empty())
+                report_->note_own_kept({product.gtin, next_old_->name, std::move(found)});
             put(*next_old_);
             ++report_->kept;
         } else {

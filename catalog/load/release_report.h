@@ -2,6 +2,7 @@
 #pragma once
 
 #include "catalog/load/audit_tally.h"
+#include "catalog/load/merge.h"
 
 #include <array>
 #include <cstddef>
@@ -69,6 +70,16 @@ public:
     void restore(Finding finding, Found found) { found_[static_cast<std::size_t>(finding)] = std::move(found); }
     [[nodiscard]] const Found& of(Finding finding) const { return found_[static_cast<std::size_t>(finding)]; }
 
+    /// Counts an entry of the leader's own that stands over another one of the release.
+    void note_own_kept(EntryDifference difference)
+    {
+        ++found_[static_cast<std::size_t>(Finding::OwnEntryKept)].count;
+        if (own_kept_.size() < EntryDifference::most_samples)
+            own_kept_.push_back(std::move(difference));
+    }
+    /// The first of those: what the own entry says, and the release.
+    [[nodiscard]] const std::vector<EntryDifference>& own_kept() const { return own_kept_; }
+
     std::size_t records = 0;  ///< rows of branded_food.csv, or objects of the JSON
     std::size_t amounts = 0;  ///< rows of food_nutrient.csv
     std::size_t taken = 0;    ///< products now in the catalog because of this load
@@ -79,6 +90,7 @@ public:
 
 private:
     std::array<Found, finding_count> found_;
+    std::vector<EntryDifference> own_kept_;
 };
 
 } // namespace catalog

@@ -53,6 +53,8 @@ int load(const LoadArguments& asked, std::ostream& out, std::ostream& err)
     const bool there = std::filesystem::exists(asked.into, unknown);
     const bool loaded = report->taken > 0;
     (loaded ? out : err) << loaded_words(*report, asked.keep_good_rows, asked.into, there, language) << '\n';
+    for (const auto& words : replaced_words(*report, language))
+        out << words << '\n';
     const int status = !loaded ? 2 : report->faults.empty() ? 0 : 1;
     return tell_bundle(status, asked, language, out);
 }

@@ -33,6 +33,8 @@ struct Tell {
             lead(tab);
         if (taken.report.taken > 0)
             lead_of_bundle_in_front();
+        for (const auto& words : replaced_words(taken.report, language))
+            page.lines.push_back({Kind::Count, words});
         for (const auto& fault : fault_words(taken.report.faults, language))
             page.lines.push_back({Kind::Count, fault});
     }

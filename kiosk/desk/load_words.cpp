@@ -1,5 +1,6 @@
 #include "kiosk/desk/load_words.h"
 
+#include "kiosk/desk/difference_words.h"
 #include "ui/words/error_words.h"
 
 namespace kiosk {
@@ -60,6 +61,17 @@ std::string loaded_words(const catalog::LoadReport& report, bool keep_good_rows,
     if (report.refused_rows > 0)
         words += "; " + counted(report.refused_rows, TextId::load_row_left, TextId::load_rows_left, language);
     return words + ".";
+}
+
+std::vector<std::string> replaced_words(const catalog::LoadReport& report, const ui::Language& language)
+{
+    std::vector<std::string> words;
+    if (report.taken == 0 || report.differing == 0)
+        return words;
+    words.push_back(counted(report.differing, TextId::load_differs_one, TextId::load_differs_many, language));
+    for (const auto& difference : report.differences)
+        words.push_back(difference_words(difference, Standing::Loaded, language));
+    return words;
 }
 
 } // namespace kiosk

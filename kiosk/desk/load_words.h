@@ -20,4 +20,7 @@ namespace kiosk {
 [[nodiscard]] std::string loaded_words(const catalog::LoadReport& report, bool keep_good_rows,
                                        const std::string& catalog, bool there, const ui::Language& language);
 
+/// Of entries that were replaced and said something else: how many, and the first ones with both.
+[[nodiscard]] std::vector<std::string> replaced_words(const catalog::LoadReport& report, const ui::Language& language);
+
 } // namespace kiosk

@@ -1,6 +1,7 @@
 #include "kiosk/desk/release_words.h"
 
 #include "kiosk/desk/audit_words.h"
+#include "kiosk/desk/difference_words.h"
 
 #include <algorithm>
 #include <iterator>
@@ -64,6 +65,9 @@ public:
             add(Kind::Count, language_.fill(text, {{"n", std::to_string(found.count)}}));
             for (const auto& sample : found.samples)
                 add(Kind::Sample, language_.fill(TextId::release_such_as, {{"sample", sample}}));
+            if (finding == Finding::OwnEntryKept)
+                for (const auto& difference : report_.own_kept())
+                    add(Kind::Sample, difference_words(difference, Standing::Own, language_));
         }
     }
     std::vector<ReportLine> lines() { return std::move(lines_); }

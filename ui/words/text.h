@@ -169,7 +169,7 @@ namespace ui {
     X(doubt_severity_unusual) X(audit_none) X(audit_some) X(audit_rule) X(audit_more) X(audit_hidden) X(audit_approved) X(audit_no_rule) \
     X(audit_no_product) X(audit_no_doubt) X(audit_no_catalog) \
     /* The leader desk */ \
-    X(load_taken_one) X(load_taken_many) X(load_into) X(load_replaced) X(load_row_left) X(load_rows_left) \
+    X(load_taken_one) X(load_taken_many) X(load_into) X(load_replaced) X(load_differs_one) X(load_differs_many) X(differs_before) X(differs_release) X(differs_serving_size) X(differs_more) X(load_row_left) X(load_rows_left) \
     X(load_nothing_one) X(load_nothing_many) X(load_no_good_row) X(load_as_it_was) X(load_not_written) X(load_mend) \
     X(load_more_faults_one) X(load_more_faults) X(load_tab) X(load_tab_others) X(desk_title) X(desk_shown) \
     X(desk_shown_bundle) X(desk_into) X(desk_files) X(desk_audit) X(desk_undo_load) X(desk_redo_load) \

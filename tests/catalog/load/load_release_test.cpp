@@ -172,9 +172,11 @@ TEST_CASE("load release: the leader's own entry stays, and what the release says
     CHECK(loaded->report.replaced == 1);
     CHECK(loaded->report.taken == 199);
     REQUIRE(loaded->report.of(Finding::OwnEntryKept).count == 1);
-    CHECK(loaded->report.of(Finding::OwnEntryKept)
-              .samples.front()
-              .starts_with(own.gtin.digits() + " Oat rounds of ours: "));
+    REQUIRE(loaded->report.own_kept().size() == 1);
+    const auto& kept = loaded->report.own_kept().front();
+    CHECK(kept.gtin == own.gtin);
+    CHECK(kept.name == "Oat rounds of ours");
+    CHECK_FALSE(kept.found.empty());
 }
 
 TEST_CASE("load release: the report has the audit of the whole catalog, what was there before included")

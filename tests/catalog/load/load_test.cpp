@@ -176,3 +176,24 @@ TEST_CASE("load: what cannot be written into is told and stays as it is")
     CHECK(busy.error().kind == Kind::Busy);
     CHECK(busy.error().place.source == shop);
 }
+
+TEST_CASE("load: a sheet over a release tells what the release said differently")
+{
+    const test::TempFolder folder;
+    auto of_release = test::product(1, "OAT ROUNDS");
+    of_release.origin.kind = core::Origin::Kind::Release;
+    auto same = test::product(2, "RYE");
+    catalog::Store(folder.file("shop")).put(std::vector{of_release, same});
+    const auto row = [](std::uint64_t number, const std::string& sodium) {
+        return test::gtin(number).digits() + ",Oat rounds,2026-11-25,39 g,140,2.5," + sodium + "\n";
+    };
+    const auto sheet = folder.write("own.csv", "gtin,name,entered_on,serving_size,calories,total_fat_g,sodium_mg\n" +
+                                                   row(1, "160") + row(2, "190") + row(3, "5"));
+    const auto report = catalog::load({sheet}, folder.file("shop"));
+    REQUIRE(report);
+    CHECK(report->replaced == 2);
+    CHECK(report->differing == 1);
+    REQUIRE(report->differences.size() == 1);
+    CHECK(report->differences[0] ==
+          catalog::EntryDifference{test::gtin(1), "Oat rounds", {{"sodium", "190 mg", "160 mg"}}});
+}
