@@ -5,6 +5,8 @@
 #include <chrono>
 #include <cstddef>
 #include <cstdio>
+#include <fstream>
+#include <string>
 #include <vector>
 
 namespace bench {
@@ -30,6 +32,16 @@ template<class Value>
 void keep(const Value& value)
 {
     asm volatile("" : : "g"(&value) : "memory");
+}
+
+/// Memory that was this program's own, at its most: VmHWM counts pages of files too, so it is an upper bound.
+[[nodiscard]] inline double peak_megabytes()
+{
+    std::ifstream status("/proc/self/status");
+    for (std::string line; std::getline(status, line);)
+        if (line.starts_with("VmHWM:"))
+            return std::stod(line.substr(6)) / 1024;
+    return 0;
 }
 
 /// One row of a table: what, how long, and how that stands to the first row.

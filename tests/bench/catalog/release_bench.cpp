@@ -3,6 +3,7 @@
 // cold: what the system remembers of the files is forgotten before each, as after a restart. The processor's seconds
 // stand beside the clock's: they say the same on a machine that others use.
 #include "catalog/load/load_release.h"
+#include "tests/bench/timing.h"
 #include "tests/support/release_maker.h"
 #include "tests/support/temp_folder.h"
 
@@ -22,16 +23,6 @@ namespace {
 double seconds_since(std::chrono::steady_clock::time_point start)
 {
     return std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
-}
-
-/// Memory that is this program's own, at its most: VmHWM counts pages of files too, so it is an upper bound.
-double peak_megabytes()
-{
-    std::ifstream status("/proc/self/status");
-    for (std::string line; std::getline(status, line);)
-        if (line.starts_with("VmHWM:"))
-            return std::stod(line.substr(6)) / 1024;
-    return 0;
 }
 
 struct Taken {
@@ -115,7 +106,7 @@ void measure(std::size_t products, const std::string& folder, bool cold)
     const auto size = static_cast<double>(std::filesystem::file_size(catalog));
     std::printf("%zu records, %zu amounts, %.1f MB of CSV; %zu products taken\n", report.records, report.amounts,
                 static_cast<double>(report.bytes) / 1e6, report.taken);
-    std::printf("  peak memory %.0f MB\n", peak_megabytes());
+    std::printf("  peak memory %.0f MB\n", bench::peak_megabytes());
     std::printf("  catalog %.1f MB, x %.3f of the CSV, %.0f bytes a product\n", size / 1e6,
                 size / static_cast<double>(report.bytes), size / static_cast<double>(report.taken));
     if (cold)

@@ -30,15 +30,6 @@ double ms_since(Clock::time_point start)
     return std::chrono::duration<double, std::milli>(Clock::now() - start).count();
 }
 
-double peak_megabytes()
-{
-    std::ifstream status("/proc/self/status");
-    for (std::string line; std::getline(status, line);)
-        if (line.starts_with("VmHWM:"))
-            return std::stod(line.substr(6)) / 1024;
-    return 0;
-}
-
 /// Rising numbers of twelve digits, as far from one another as a nation's are.
 std::uint64_t gtin(std::size_t nth)
 {
@@ -82,7 +73,7 @@ void write_products(SQLite::Database& database, std::size_t count)
 void make_lists(SQLite::Database& database, const std::string& path, std::size_t count)
 {
     const auto before = std::filesystem::file_size(path);
-    const double memory = peak_megabytes();
+    const double memory = bench::peak_megabytes();
     catalog::SearchWriter writer;
     SQLite::Statement all(database, "SELECT gtin, name, brand, text FROM product JOIN shared_text ON number = category "
                                     "ORDER BY gtin");
@@ -111,7 +102,7 @@ void make_lists(SQLite::Database& database, const std::string& path, std::size_t
     std::printf(
         "  made: %.2f us a product to add, %.2f us to sort and write; %.1f bytes a product; %.0f MB of memory\n",
         adding * 1000 / products, writing * 1000 / products,
-        static_cast<double>(std::filesystem::file_size(path) - before) / products, peak_megabytes() - memory);
+        static_cast<double>(std::filesystem::file_size(path) - before) / products, bench::peak_megabytes() - memory);
 }
 
 struct Times {
