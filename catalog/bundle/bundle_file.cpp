@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <array>
-#include <system_error>
 #include <vector>
 
 namespace catalog {
@@ -98,7 +97,7 @@ core::Result<void> check_head(std::span<const std::uint8_t> head, std::size_t go
 /// The parts of one bundle on their way to whoever takes them.
 class Parts {
 public:
-    Parts(ByteSource& source, const std::string& name, PartTaker& taker)
+    Parts(ByteStream& source, const std::string& name, PartTaker& taker)
         : source_(source), name_(name), taker_(taker), piece_(piece_bytes)
     {
     }
@@ -113,7 +112,10 @@ public:
         for (std::uint64_t left = part.bytes; left > 0;) {
             const auto wanted = static_cast<std::size_t>(std::min<std::uint64_t>(left, piece_.size()));
             const std::span piece(piece_.data(), wanted);
-            if (source_.read(piece) != wanted)
+            const auto got = fill(source_, piece);
+            if (!got)
+                return tl::make_unexpected(got.error());
+            if (*got != wanted)
                 return ended_early();
             digester.add(piece);
             if (taken)
@@ -132,15 +134,17 @@ public:
     core::Result<void> finish()
     {
         std::array<std::uint8_t, closing.size() + 1> end{};
-        const auto got = source_.read(end);
-        if (got < closing.size())
+        const auto got = fill(source_, end);
+        if (!got)
+            return tl::make_unexpected(got.error());
+        if (*got < closing.size())
             return ended_early();
         const std::span mark(end.data(), closing.size());
         if (std::ranges::all_of(mark, [](std::uint8_t byte) { return byte == 0; }))
             return cut(name_, "its end was never written");
         if (!damaged_.empty())
             return damaged(name_, "a part is not as it was sealed", damaged_);
-        if (got > closing.size() || text_of(mark) != closing)
+        if (*got > closing.size() || text_of(mark) != closing)
             return damaged(name_, "its end is not as it was sealed");
         return {};
     }
@@ -151,38 +155,34 @@ private:
         return refuse(Kind::CannotRead, name_, "it became shorter while it was read");
     }
 
-    ByteSource& source_;
+    ByteStream& source_;
     const std::string& name_;
     PartTaker& taker_;
     std::vector<std::uint8_t> piece_;
     std::string damaged_; ///< the first part that is not as it was sealed
 };
 
-core::Result<SealedText> seal_in(ByteSource& source, const std::string& name)
+} // namespace
+
+core::Result<SealedText> read_seal(ByteStream& source, const std::string& name)
 {
     std::array<std::uint8_t, head_bytes> head{};
-    const auto got = source.read(head);
-    if (const auto checked = check_head(head, got, name); !checked)
+    const auto got = fill(source, head);
+    if (!got)
+        return tl::make_unexpected(got.error());
+    if (const auto checked = check_head(head, *got, name); !checked)
         return tl::make_unexpected(checked.error());
     std::vector<std::uint8_t> text(number_at(head, length_at));
-    if (source.read(text) < text.size())
+    const auto came = fill(source, text);
+    if (!came)
+        return tl::make_unexpected(came.error());
+    if (*came < text.size())
         return cut(name, "it ends in its manifest");
     const auto key = array_at<std::tuple_size_v<PublicKey>>(head, key_at);
     const auto signature = array_at<std::tuple_size_v<Signature>>(head, signature_at);
     if (!is_signed_by(key, signature, signed_bytes(head, text)))
         return damaged(name, "its manifest does not fit its seal");
     return SealedText{key, text_of(text)};
-}
-
-} // namespace
-
-core::Result<SealedText> read_seal(ByteSource& source, const std::string& name)
-{
-    try {
-        return seal_in(source, name);
-    } catch (const std::system_error& broken) {
-        return refuse(Kind::CannotRead, name, broken.code().message());
-    }
 }
 
 std::uint64_t bundle_bytes(const Manifest& manifest, std::size_t text_bytes)
@@ -193,7 +193,7 @@ std::uint64_t bundle_bytes(const Manifest& manifest, std::size_t text_bytes)
     return bytes;
 }
 
-core::Result<void> check_length(const ByteSource& source, const Manifest& manifest, std::size_t text_bytes,
+core::Result<void> check_length(const ByteStream& source, const Manifest& manifest, std::size_t text_bytes,
                                 const std::string& name)
 {
     const auto right = bundle_bytes(manifest, text_bytes);
@@ -204,17 +204,13 @@ core::Result<void> check_length(const ByteSource& source, const Manifest& manife
     return {};
 }
 
-core::Result<void> read_parts(ByteSource& source, const Manifest& manifest, const std::string& name, PartTaker& taker)
+core::Result<void> read_parts(ByteStream& source, const Manifest& manifest, const std::string& name, PartTaker& taker)
 {
-    try {
-        Parts parts(source, name, taker);
-        for (const auto& part : manifest.parts)
-            if (const auto read = parts.read(part); !read)
-                return read;
-        return parts.finish();
-    } catch (const std::system_error& broken) {
-        return refuse(Kind::CannotRead, name, broken.code().message());
-    }
+    Parts parts(source, name, taker);
+    for (const auto& part : manifest.parts)
+        if (const auto read = parts.read(part); !read)
+            return read;
+    return parts.finish();
 }
 
 std::string bundle_head(const SigningKey& key, const std::string& manifest)

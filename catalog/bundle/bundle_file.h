@@ -3,9 +3,9 @@
 // memory that does not grow with it. docs/bundle.md describes every byte.
 #pragma once
 
-#include "catalog/bundle/byte_source.h"
 #include "catalog/bundle/keys.h"
 #include "catalog/bundle/manifest.h"
+#include "catalog/file/byte_stream.h"
 
 #include <cstdint>
 #include <span>
@@ -21,13 +21,13 @@ struct SealedText {
 
 /// Reads head and manifest, and checks the seal. Nothing of the manifest is looked at yet: who sealed it comes first.
 /// Errors, with `name` as their source: NoBundle, CutBundle, DamagedBundle, NewerBundle, CannotRead.
-[[nodiscard]] core::Result<SealedText> read_seal(ByteSource& source, const std::string& name);
+[[nodiscard]] core::Result<SealedText> read_seal(ByteStream& source, const std::string& name);
 
 /// How many bytes a bundle with this manifest has, `text_bytes` of them the manifest.
 [[nodiscard]] std::uint64_t bundle_bytes(const Manifest& manifest, std::size_t text_bytes);
 
 /// Whether the source is as long as it has to be. Errors: CutBundle, DamagedBundle.
-[[nodiscard]] core::Result<void> check_length(const ByteSource& source, const Manifest& manifest,
+[[nodiscard]] core::Result<void> check_length(const ByteStream& source, const Manifest& manifest,
                                               std::size_t text_bytes, const std::string& name);
 
 /// Who takes the parts of a bundle. What was taken counts only once `read_parts` returned without an error.
@@ -45,7 +45,7 @@ public:
 /// Reads the parts, which lie behind the manifest, and checks each by its digest.
 /// Errors: CutBundle (its end was never written), DamagedBundle with the part as place.found, CannotRead (also when the
 /// source ends sooner than it said), and those of the taker.
-[[nodiscard]] core::Result<void> read_parts(ByteSource& source, const Manifest& manifest, const std::string& name,
+[[nodiscard]] core::Result<void> read_parts(ByteStream& source, const Manifest& manifest, const std::string& name,
                                             PartTaker& taker);
 
 /// What stands in front of the parts: head, seal and manifest.

@@ -170,7 +170,7 @@ core::Result<void> put_in_place(SafeWrite& writing, const Installed& installed, 
 }
 
 /// Writes all of the bundle into a new folder, and sees it onto the disk.
-core::Result<std::size_t> write_aside(ByteSource& source, const Manifest& manifest, const std::string& text,
+core::Result<std::size_t> write_aside(ByteStream& source, const Manifest& manifest, const std::string& text,
                                       const NewFolder& folder, const InstallOrder& order, Disk& disk)
 {
     if (const auto made = make_folders(folder.path(), disk); !made)
@@ -204,7 +204,7 @@ Installed with(const Installed& has, const PublicKey& key, const Manifest& manif
     return next;
 }
 
-core::Result<Installing> install_locked(ByteSource& source, const SealedText& sealed, SafeWrite& writing,
+core::Result<Installing> install_locked(ByteStream& source, const SealedText& sealed, SafeWrite& writing,
                                         const InstallOrder& order, Disk& disk)
 {
     const auto has = read_installed(order.data);
@@ -260,7 +260,7 @@ auto locked(const fs::path& data, Disk& disk, Work work) -> decltype(work(std::d
 
 } // namespace
 
-core::Result<Installing> install(ByteSource& source, const InstallOrder& order, Disk& disk)
+core::Result<Installing> install(ByteStream& source, const InstallOrder& order, Disk& disk)
 {
     const auto sealed = read_seal(source, order.bundle.string());
     if (!sealed)
@@ -271,7 +271,7 @@ core::Result<Installing> install(ByteSource& source, const InstallOrder& order, 
 
 core::Result<Installing> install(const InstallOrder& order, Disk& disk)
 {
-    auto source = open_bytes(order.bundle);
+    auto source = open_file(order.bundle);
     if (!source)
         return tl::make_unexpected(source.error());
     return install(**source, order, disk);

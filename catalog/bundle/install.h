@@ -1,10 +1,10 @@
 // Puts a bundle on a station: all of it is verified before anything changes, and the last good one is kept.
 #pragma once
 
-#include "catalog/bundle/byte_source.h"
 #include "catalog/bundle/installed.h"
 #include "catalog/bundle/keys.h"
 #include "catalog/bundle/manifest.h"
+#include "catalog/file/byte_stream.h"
 #include "catalog/file/safe_write.h"
 #include "core/error.h"
 
@@ -36,7 +36,7 @@ struct Installing {
 [[nodiscard]] core::Result<Installing> install(const InstallOrder& order, Disk& disk = real_disk());
 
 /// The same for a bundle that is open already; `order.bundle` names it.
-[[nodiscard]] core::Result<Installing> install(ByteSource& source, const InstallOrder& order, Disk& disk = real_disk());
+[[nodiscard]] core::Result<Installing> install(ByteStream& source, const InstallOrder& order, Disk& disk = real_disk());
 
 /// Puts the last good bundle, or the place's own catalog where there was none, in place again; what was in place
 /// becomes the one before, so that a second time undoes the first. Returns what is in place now; nothing for the

@@ -87,17 +87,18 @@ private:
 template<class Take>
 core::Result<void> stream(const fs::path& file, Take take)
 {
-    auto source = open_bytes(file);
+    auto source = open_file(file);
     if (!source)
         return tl::make_unexpected(source.error());
     std::vector<std::uint8_t> piece(piece_bytes);
-    try {
-        while (const auto got = (*source)->read(piece))
-            if (core::Result<void> taken = take(std::span<const std::uint8_t>(piece.data(), got)); !taken)
-                return taken;
-        return {};
-    } catch (const std::system_error& broken) {
-        return refuse(Kind::CannotRead, file, broken.code().message());
+    for (;;) {
+        const auto got = fill(**source, piece);
+        if (!got)
+            return tl::make_unexpected(got.error());
+        if (*got == 0)
+            return {};
+        if (core::Result<void> taken = take(std::span<const std::uint8_t>(piece.data(), *got)); !taken)
+            return taken;
     }
 }
 
@@ -142,7 +143,7 @@ core::Result<std::vector<Ingoing>> texts_in(const fs::path& folder)
 /// The counter of the bundle that lies at `path`, if one with this seal does.
 std::uint64_t counter_at(const fs::path& path, const PublicKey& key)
 {
-    auto source = open_bytes(path);
+    auto source = open_file(path);
     if (!source)
         return 0;
     const auto sealed = read_seal(**source, path.string());

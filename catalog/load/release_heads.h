@@ -2,10 +2,10 @@
 // thirty-two bytes each; their texts are set aside.
 #pragma once
 
+#include "catalog/file/byte_stream.h"
 #include "catalog/load/release_options.h"
 #include "catalog/load/release_report.h"
 #include "catalog/load/spill.h"
-#include "catalog/read/byte_stream.h"
 #include "catalog/read/release_food.h"
 
 #include <cstdint>

@@ -2,7 +2,7 @@
 // 4180). The library that takes them apart shows only in published_csv.cpp.
 #pragma once
 
-#include "catalog/read/byte_stream.h"
+#include "catalog/file/byte_stream.h"
 
 #include <cstddef>
 #include <cstdint>

@@ -2,7 +2,7 @@
 // file, or the download itself, still in its zip file.
 #pragma once
 
-#include "catalog/read/byte_stream.h"
+#include "catalog/file/byte_stream.h"
 
 #include <cstdint>
 #include <filesystem>

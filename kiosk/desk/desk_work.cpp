@@ -1,6 +1,6 @@
 #include "kiosk/desk/desk_work.h"
 
-#include "catalog/bundle/byte_source.h"
+#include "catalog/file/byte_stream.h"
 #include "catalog/load/undo.h"
 
 #include <exception>
@@ -17,21 +17,21 @@ using core::Error;
 struct EndedByTouch : std::exception {};
 
 /// Tells how far a bundle was read, and ends where it is asked to.
-class ToldBytes : public catalog::ByteSource {
+class ToldBytes : public catalog::ByteStream {
 public:
-    ToldBytes(catalog::ByteSource& bytes, WorkLine& line) : bytes_(bytes), line_(line) {}
+    ToldBytes(catalog::ByteStream& bytes, WorkLine& line) : bytes_(bytes), line_(line) {}
     [[nodiscard]] std::uint64_t size() const override { return bytes_.size(); }
-    [[nodiscard]] std::size_t read(std::span<std::uint8_t> into) override
+    [[nodiscard]] core::Result<std::size_t> read(char* bytes, std::size_t size) override
     {
         if (!line_.tell({std::nullopt, done_, bytes_.size()}))
             throw EndedByTouch{};
-        const std::size_t came = bytes_.read(into);
-        done_ += came;
+        auto came = bytes_.read(bytes, size);
+        done_ += came.value_or(0);
         return came;
     }
 
 private:
-    catalog::ByteSource& bytes_;
+    catalog::ByteStream& bytes_;
     WorkLine& line_;
     std::uint64_t done_ = 0;
 };
@@ -124,7 +124,7 @@ DeskNews take_load_back(const fs::path& catalog)
 DeskNews install_file(const StickFile& file, const fs::path& data, const std::string& accept, WorkLine& line)
 {
     return guarded(file, file.path.string(), [&]() -> DeskNews {
-        const auto source = catalog::open_bytes(file.path);
+        const auto source = catalog::open_file(file.path);
         if (!source)
             return refused(source.error(), file);
         ToldBytes told(**source, line);

@@ -123,7 +123,7 @@ BundlePreview::Age age_of(const catalog::Manifest& manifest, const catalog::Dige
 core::Result<Preview> of_bundle(const StickFile& file, const fs::path& data)
 {
     const std::string name = file.path.string();
-    const auto source = catalog::open_bytes(file.path);
+    const auto source = catalog::open_file(file.path);
     if (!source)
         return tl::make_unexpected(source.error());
     const auto sealed = catalog::read_seal(**source, name);

@@ -45,19 +45,19 @@ private:
 };
 
 /// A stick that is pulled out after so many bytes: reading fails, or there is nothing more.
-class PulledStick : public catalog::ByteSource {
+class PulledStick : public catalog::ByteStream {
 public:
     PulledStick(const std::string& file, std::uint64_t reads, bool fails)
         : file_(file, std::ios::binary), size_(fs::file_size(file)), left_(reads), fails_(fails)
     {
     }
     [[nodiscard]] std::uint64_t size() const override { return size_; }
-    [[nodiscard]] std::size_t read(std::span<std::uint8_t> into) override
+    [[nodiscard]] core::Result<std::size_t> read(char* bytes, std::size_t size) override
     {
-        const auto wanted = std::min<std::uint64_t>(into.size(), left_);
-        if (wanted < into.size() && fails_)
-            throw std::system_error(EIO, std::generic_category());
-        file_.read(reinterpret_cast<char*>(into.data()), static_cast<std::streamsize>(wanted));
+        const auto wanted = std::min<std::uint64_t>(size, left_);
+        if (wanted < size && fails_)
+            return core::refuse(Kind::CannotRead, std::generic_category().message(EIO));
+        file_.read(bytes, static_cast<std::streamsize>(wanted));
         left_ -= static_cast<std::uint64_t>(file_.gcount());
         return static_cast<std::size_t>(file_.gcount());
     }

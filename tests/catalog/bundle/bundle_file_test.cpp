@@ -11,15 +11,15 @@ using Kind = core::Error::Kind;
 namespace {
 
 /// A source in memory; tells how much was asked for.
-class Bytes : public catalog::ByteSource {
+class Bytes : public catalog::ByteStream {
 public:
     explicit Bytes(std::string bytes) : bytes_(std::move(bytes)) {}
     [[nodiscard]] std::uint64_t size() const override { return bytes_.size(); }
-    [[nodiscard]] std::size_t read(std::span<std::uint8_t> into) override
+    [[nodiscard]] core::Result<std::size_t> read(char* bytes, std::size_t size) override
     {
-        largest_ = std::max(largest_, into.size());
-        const auto got = std::min(into.size(), bytes_.size() - at_);
-        std::copy_n(bytes_.begin() + static_cast<std::ptrdiff_t>(at_), got, into.begin());
+        largest_ = std::max(largest_, size);
+        const auto got = std::min(size, bytes_.size() - at_);
+        std::copy_n(bytes_.begin() + static_cast<std::ptrdiff_t>(at_), got, bytes);
         at_ += got;
         return got;
     }

@@ -17,14 +17,14 @@ void promise(bool holds)
         std::abort();
 }
 
-class Bytes : public catalog::ByteSource {
+class Bytes : public catalog::ByteStream {
 public:
     explicit Bytes(std::string_view bytes) : bytes_(bytes) {}
     [[nodiscard]] std::uint64_t size() const override { return bytes_.size(); }
-    [[nodiscard]] std::size_t read(std::span<std::uint8_t> into) override
+    [[nodiscard]] core::Result<std::size_t> read(char* bytes, std::size_t size) override
     {
-        const auto got = std::min(into.size(), bytes_.size() - at_);
-        std::copy_n(bytes_.begin() + static_cast<std::ptrdiff_t>(at_), got, into.begin());
+        const auto got = std::min(size, bytes_.size() - at_);
+        std::copy_n(bytes_.begin() + static_cast<std::ptrdiff_t>(at_), got, bytes);
         at_ += got;
         return got;
     }
