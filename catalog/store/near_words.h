@@ -23,6 +23,10 @@ public:
     /// How many slips this word is away; nothing when it is more than `most`.
     [[nodiscard]] std::optional<unsigned> look(std::string_view word);
 
+    /// After how many bytes of the word that was looked at last nothing can be near any more: no word that begins with
+    /// them needs to be looked at, when that one was too far. 0 where it can.
+    [[nodiscard]] std::size_t hopeless_after() const { return hopeless_; }
+
 private:
     [[nodiscard]] unsigned* row(std::size_t depth) { return &rows_[depth * (typed_.size() + 1)]; }
     [[nodiscard]] unsigned fill(std::size_t depth, std::string_view word);
@@ -33,7 +37,7 @@ private:
     bool beginning_;
     std::string before_;          // the word that was looked at last
     std::size_t filled_ = 0;      // how many of its letters have their row
-    std::size_t hopeless_ = 0;    // after so many letters nothing can be near any more; 0: not so
+    std::size_t hopeless_ = 0;    // see `hopeless_after`
     std::vector<unsigned> rows_;  // slips between the first letters of both
     std::vector<unsigned> least_; // of each row its least number
     std::vector<unsigned> best_;  // the fewest slips of a beginning so far

@@ -243,12 +243,15 @@ struct NameSearch::Inside {
         }
         auto& term = terms[near_term];
         const auto& words = memory->words();
-        const auto last = term.forgives() ? std::min(words.size(), next_word + words_at_once) : next_word;
-        for (; next_word < last; ++next_word)
-            if (const auto slips = near->look(words[next_word]); slips && near_found[*slips].size() < most_near_words)
+        for (std::size_t looked = 0; term.forgives() && next_word < words.size(); ++looked) {
+            if (looked == words_at_once)
+                return;
+            const auto slips = near->look(words[next_word]);
+            if (slips && near_found[*slips].size() < most_near_words)
                 near_found[*slips].push_back(next_word);
-        if (next_word < words.size() && term.forgives())
-            return;
+            const auto passed = slips ? 0 : near->hopeless_after();
+            next_word = passed == 0 ? next_word + 1 : words.behind(next_word, passed);
+        }
         ask_near(term);
         ++near_term;
         begin_near();

@@ -69,15 +69,37 @@ void SearchLists::next_list()
     at_start_ = true;
 }
 
-void SearchLists::read_on(ProductBits& into)
+std::size_t SearchLists::read_on(ProductBits& into)
 {
-    for (std::size_t read = 0; read < portion && !open_.empty(); ++read) {
-        const auto gap = take_number(open_);
-        if (gap >= into.products() || (place_ += gap) >= into.products() || (gap == 0 && !at_start_))
+    const auto before = open_.size();
+    std::size_t place = place_;
+    const std::size_t products = into.products();
+    if (at_start_) {
+        place = take_number(open_);
+        if (place >= products)
             torn();
         at_start_ = false;
-        into.set(place_);
+        into.set(place);
     }
+    const char* at = open_.data();
+    const char* const end = at + open_.size();
+    for (std::size_t read = 1; read < portion && at != end; ++read) {
+        std::uint64_t gap = static_cast<std::uint8_t>(*at);
+        if (gap < 0x80) { // nearly always: the lists that take time are the long ones
+            ++at;
+        } else {
+            std::string_view rest(at, static_cast<std::size_t>(end - at));
+            gap = take_number(rest);
+            at = rest.data();
+        }
+        if (gap - 1 >= products - 1 - place) // no gap at all is as wrong as one that leads too far
+            torn();
+        place += gap;
+        into.set(place);
+    }
+    open_ = {at, static_cast<std::size_t>(end - at)};
+    place_ = place;
+    return before - open_.size();
 }
 
 bool SearchLists::step()
@@ -86,8 +108,7 @@ bool SearchLists::step()
         if (asked_.empty())
             return false;
         if (!open_.empty()) {
-            passed += open_.size();
-            read_on(*asked_.front().into);
+            passed += read_on(*asked_.front().into);
         } else if (in_rows_ && !left_.empty() && list_ >= asked_.front().last) {
             asked_.pop_front();
             in_rows_ = false;

@@ -35,7 +35,7 @@ private:
 
     void next_row();
     void next_list();
-    void read_on(ProductBits& into);
+    std::size_t read_on(ProductBits& into); ///< a portion of the open list; how many bytes of it
 
     SQLite::Database* database_;
     std::optional<SQLite::Statement> rows_; // once they are needed: a catalog may have no lists

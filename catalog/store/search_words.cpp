@@ -2,6 +2,7 @@
 
 #include "catalog/store/fold.h"
 
+#include <algorithm>
 #include <stdexcept>
 
 namespace catalog {
@@ -49,6 +50,20 @@ std::pair<std::size_t, std::size_t> SearchWords::same_as(std::string_view word) 
 {
     const auto first = first_from(word);
     return {first, first < size() && (*this)[first] == word ? first + 1 : first};
+}
+
+std::size_t SearchWords::behind(std::size_t number, std::size_t bytes) const
+{
+    const auto shared = (*this)[number].substr(0, bytes);
+    std::size_t step = 1; // doubled: most groups are short, some hold thousands
+    for (; number + step < size() && (*this)[number + step].starts_with(shared); step *= 2)
+        number += step;
+    auto behind = std::min(number + step, size());
+    while (number + 1 < behind) {
+        const auto middle = number + (behind - number) / 2;
+        ((*this)[middle].starts_with(shared) ? number : behind) = middle;
+    }
+    return behind;
 }
 
 } // namespace catalog

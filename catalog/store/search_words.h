@@ -28,6 +28,9 @@ public:
     /// The same for the word itself: one or none.
     [[nodiscard]] std::pair<std::size_t, std::size_t> same_as(std::string_view word) const;
 
+    /// The number behind the last of the words, from `number` on, that share that word's first bytes.
+    [[nodiscard]] std::size_t behind(std::size_t number, std::size_t bytes) const;
+
 private:
     [[nodiscard]] std::size_t first_from(std::string_view word) const;
 

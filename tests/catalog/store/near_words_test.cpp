@@ -42,6 +42,19 @@ std::optional<unsigned> within(unsigned slips, unsigned most)
     return slips <= most ? std::optional(slips) : std::nullopt;
 }
 
+/// Every word that begins with the bytes after which nothing can be near any more is too far.
+template<class TooFar>
+void check_hopeless(const NearWords& near, const std::string& looked_at, const std::vector<std::string>& words,
+                    TooFar too_far)
+{
+    const auto bytes = near.hopeless_after();
+    if (bytes == 0)
+        return;
+    for (const auto& word : words)
+        if (word.starts_with(looked_at.substr(0, bytes)))
+            CHECK(too_far(word));
+}
+
 } // namespace
 
 TEST_CASE("slips are forgiven in long words only")
@@ -90,7 +103,11 @@ TEST_CASE("near words agree with the definition, in order and in any order")
             CAPTURE(typed);
             CAPTURE(other);
             CHECK(whole.look(other) == within(slips(other, typed), most));
+            check_hopeless(whole, other, words, [&](const auto& near_it) { return slips(near_it, typed) > most; });
             CHECK(beginning.look(other) == within(slips_of_beginning(typed, other), most));
+            if (slips_of_beginning(typed, other) > most)
+                check_hopeless(beginning, other, words,
+                               [&](const auto& near_it) { return slips_of_beginning(typed, near_it) > most; });
         }
     }
 }
