@@ -4,6 +4,7 @@
 #include "core/figure/rounding.h"
 #include "core/figure/wide.h"
 
+#include <array>
 #include <cstdio>
 
 namespace test {
@@ -49,6 +50,28 @@ constexpr Serving servings[] = {{28'000'000, false},  {28'350'000, false},  {30'
                                 {100'000'000, false}, {113'000'000, false}, {140'000'000, false}, {170'000'000, false},
                                 {227'000'000, false}, {15'000'000, false},  {14'000'000, false},  {5'000'000, false},
                                 {240'000'000, true},  {355'000'000, true},  {30'000'000, true},   {15'000'000, true}};
+
+/// The categories whose foods people eat in such amounts (21 CFR 101.12(b) Table 2), by the largest serving.
+struct FoodsByServing {
+    std::int64_t most_micro;
+    std::array<const char*, 4> categories;
+};
+constexpr FoodsByServing foods_by_serving[] = {
+    {20'000'000,
+     {"Vegetable & Cooking Oils", "Salad Dressing & Mayonnaise", "Pickles, Olives, Peppers & Relishes", "Candy"}},
+    {29'000'000, {"Chips, Pretzels & Snacks", "Cheese", "Candy", "Popcorn, Peanuts, Seeds & Related Snacks"}},
+    {34'000'000, {"Cookies & Biscuits", "Crackers & Biscotti", "Chocolate", "Cereal"}},
+    {41'000'000, {"Cereal", "Snack, Energy & Granola Bars", "Breads & Buns", "Cookies & Biscuits"}},
+    {60'000'000, {"Breads & Buns", "Cereal", "Snack, Energy & Granola Bars", "Pasta by Shape & Type"}},
+    {120'000'000, {"Canned Vegetables", "Canned Fruit", "Ice Cream & Frozen Yogurt", "Pizza"}},
+    {180'000'000, {"Yogurt", "Pizza", "Canned Fruit", "Rice"}},
+    {250'000'000, {"Yogurt", "Other Soups", "Other Soups", "Yogurt"}}};
+constexpr std::array by_the_cup = {"Milk", "Soda", "Soda", "Fruit & Vegetable Juice, Nectars & Fruit Drinks"};
+
+const char* one_of_few(Dice& dice, const std::array<const char*, 4>& categories)
+{
+    return categories[roll(dice, categories.size())];
+}
 
 /// The amount per 100 with the release's decimals; a tie goes to the even digit.
 std::string per_100(std::int64_t printed_nano, std::int64_t serving_micro, const PublishedNutrient& nutrient)
@@ -179,6 +202,18 @@ void make_figures(Dice& dice, bool older_panel, MadeRecord& record)
     if (!older_panel)
         figures.amount(1235, food.part(sugars));
     minerals(dice, older_panel, figures);
+}
+
+const char* category_text(Dice& dice, const MadeRecord& record)
+{
+    if (happens(dice, 30))
+        return food_category(dice); // a maker's slip
+    if (record.in_milliliters)
+        return record.serving_micro < 100'000'000 ? "Salad Dressing & Mayonnaise" : one_of_few(dice, by_the_cup);
+    for (const auto& foods : foods_by_serving)
+        if (record.serving_micro <= foods.most_micro)
+            return one_of_few(dice, foods.categories);
+    return "Other Soups";
 }
 
 std::string serving_text(const MadeRecord& record)

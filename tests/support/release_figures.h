@@ -28,6 +28,9 @@ inline constexpr std::size_t most_figures = 16;
 /// Fills in serving and figures of a food: fourteen figures as a label of 2016 or before prints them.
 void make_figures(Dice& dice, bool older_panel, MadeRecord& record);
 
+/// A category of the release whose foods come in such servings; now and then another one.
+[[nodiscard]] const char* category_text(Dice& dice, const MadeRecord& record);
+
 /// The serving size as published: a 32-bit float printed in full.
 [[nodiscard]] std::string serving_text(const MadeRecord& record);
 

@@ -198,10 +198,11 @@ private:
         record.name = food_name(names);
         record.published_on = published_on(dice, record.newest);
         const bool older_panel = record.published_on < "2021";
-        if (texts)
-            *texts = {maker_name(names), brand_name(names), ingredient_list(dice), "", "", food_category(names)};
         Dice figures(shape_.seed * 31 + place);
         make_figures(figures, older_panel, record);
+        if (texts)
+            *texts = {maker_name(names),           brand_name(names), ingredient_list(dice), "", "",
+                      category_text(names, record)};
         return record;
     }
 
