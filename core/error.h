@@ -42,6 +42,7 @@ struct Error {
         NewerCatalog,    ///< a catalog of a later version of this program
         TornCatalog,     ///< a catalog with something missing or changed in it
         TornFile,        ///< a packed file with something missing or changed in it
+        NoFoods,         ///< a file of a release without a food in it
         CannotRead,      ///< the file may not be read, or its disk fails; `detail` is the system's word
         NoBundle,        ///< a file, but no bundle
         NewerBundle,     ///< a bundle of a later version of this program

@@ -59,7 +59,7 @@ struct Entry {
 };
 
 /// Takes the parser's events. Depths: 1 the whole, 2 the list of foods, 3 a food, 4 its list of nutrients, 5 an entry,
-/// 6 what is nested in it; a bare list of foods has one less.
+/// 6 what is nested in it; a bare list of foods has one less. The whole is taken for a food until a list of them comes.
 class Events : public nlohmann::json_sax<Json> {
 public:
     Events(const std::function<void(const JsonFood&)>& take, const std::function<bool()>& go_on)
@@ -81,7 +81,7 @@ public:
     }
     bool start_object(std::size_t) override
     {
-        const bool is_food = !food_depth_ && in_list_of_foods();
+        const bool is_food = keys_.empty() || ((!food_depth_ || food_depth_ == 1) && in_list_of_foods());
         if (!open(false))
             return false;
         if (is_food) {
@@ -100,6 +100,8 @@ public:
         if (!ends_food)
             return true;
         food_depth_.reset();
+        if (keys_.empty() && food_.fdc_id == 0) // whatever it was, it was no food
+            return true;
         take_(food_);
         return ++foods_ % foods_between_words != 0 || go_on_();
     }
@@ -116,6 +118,7 @@ public:
     }
     [[nodiscard]] std::optional<std::size_t> error_at() const { return error_at_; }
     [[nodiscard]] bool too_deep() const { return too_deep_; }
+    [[nodiscard]] std::size_t foods() const { return foods_; }
 
 private:
     /// Directly in {"BrandedFoods": [ ... ]}, {"foods": [ ... ]} or a bare list.
@@ -327,6 +330,9 @@ core::Result<bool> read_release_json(ByteStream& bytes, const std::string& sourc
     if (!parsed)
         return core::refuse(core::Error::Kind::TornFile, "no JSON",
                             core::Place{source, 0, {}, "byte " + std::to_string(letters.read()), {}});
+    if (events.foods() == 0)
+        return core::refuse(core::Error::Kind::NoFoods, "no list of foods, and no food",
+                            core::Place{source, 0, {}, {}, {}});
     return true;
 }
 

@@ -1,9 +1,10 @@
-// The JSON form of a release: {"BrandedFoods": [ {...}, ... ]}, read food by food, however large the file is.
+// The JSON form of a release: {"BrandedFoods": [ {...}, ... ]}, read food by food, however large the file is; or one
+// food by itself, as the web service gives it.
 // Source: FoodData Central, JSON downloads of July 2021 and later, and the answers of its web service (field names;
 // amounts with three digits; numbers such as 0E-8). RFC 8259.
 #pragma once
 
-#include "catalog/read/byte_stream.h"
+#include "catalog/file/byte_stream.h"
 #include "catalog/read/release_food.h"
 
 #include <cstdint>
@@ -32,7 +33,7 @@ inline constexpr int json_digits = 3;
 
 /// Calls `take` for every food. `go_on` is asked now and then with the bytes read; false ends the reading, and the
 /// answer is false. Errors: TornFile (no JSON, or cut off; `place.found` says where), TooLarge (a value without end),
-/// CannotRead.
+/// NoFoods, CannotRead.
 [[nodiscard]] core::Result<bool> read_release_json(ByteStream& bytes, const std::string& source,
                                                    const std::function<void(const JsonFood&)>& take,
                                                    const std::function<bool(std::uint64_t)>& go_on);

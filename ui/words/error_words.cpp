@@ -32,6 +32,7 @@ constexpr Words table[] = {
     {Kind::NewerCatalog, TextId::error_newer_catalog, TextId::error_newer_catalog},
     {Kind::TornCatalog, TextId::error_torn_catalog, TextId::error_torn_catalog},
     {Kind::TornFile, TextId::error_torn_file, TextId::error_torn_file},
+    {Kind::NoFoods, TextId::error_no_foods, TextId::error_no_foods},
     {Kind::CannotRead, TextId::error_cannot_read, TextId::error_cannot_read},
     {Kind::NoBundle, TextId::error_no_bundle, TextId::error_no_bundle},
     {Kind::NewerBundle, TextId::error_newer_bundle, TextId::error_newer_bundle},

@@ -148,7 +148,8 @@ namespace ui {
     X(error_bad_value) X(error_doubled) X(error_bad_row_bare) X(error_bad_encoding) X(error_too_large) \
     X(error_no_such_file) X(error_is_folder) X(error_no_catalog) X(error_newer_catalog) X(error_torn_catalog) \
     X(error_torn_file) X(error_catalog_missing) X(error_cannot_read) X(error_busy) X(error_cannot_write) \
-    X(error_no_bundle) X(error_newer_bundle) X(error_damaged_bundle) X(error_damaged_part) X(error_cut_bundle) \
+    X(error_no_foods) X(error_no_bundle) X(error_newer_bundle) X(error_damaged_bundle) X(error_damaged_part) \
+    X(error_cut_bundle) \
     X(error_unknown_key) X(error_other_key) X(error_foreign_key) X(error_older_bundle) X(error_nothing_before) \
     X(error_damaged_record) X(error_no_key) X(error_already_there) X(error_no_room) X(bundle_named) X(keys_made) \
     X(keys_fingerprint) X(keys_none) X(keys_forgotten) X(seal_done) X(seal_stayed) X(install_done) \

@@ -97,7 +97,41 @@ TEST_CASE("release json: the flat form of the web service's answers, and a bare 
     REQUIRE(foods->front().amounts.size() == 1);
     CHECK(foods->front().amounts[0].percent == 14);
     CHECK(foods_of(R"([{"fdcId": 5}, {"fdcId": 6}])")->size() == 2);
-    CHECK(foods_of(R"({"fdcId": 5, "foodUpdateLog": [{"fdcId": 4}]})")->empty());
+}
+
+// Source of the form: FoodData Central, web service, one food by its number (August 2023).
+TEST_CASE("release json: one food by itself")
+{
+    const auto foods = foods_of(R"({"fdcId": 5, "description": "RYE", "gtinUpc": "036000291452",
+      "foodNutrients": [{"nutrient": {"id": 1093}, "foodNutrientDerivation": {"code": "LCCS"}, "amount": 12.0}],
+      "foodUpdateLog": [{"fdcId": 4, "description": "OLD", "foodNutrients": []}], "servingSize": 30.0})");
+    REQUIRE(foods);
+    REQUIRE(foods->size() == 1);
+    CHECK(foods->front().fdc_id == 5);
+    CHECK(text(foods->front(), ReleaseText::Name) == "RYE");
+    CHECK(text(foods->front(), ReleaseText::ServingSize) == "30.0");
+    CHECK(foods->front().amounts.size() == 1);
+}
+
+TEST_CASE("release json: a list of foods makes nothing of what stands around it")
+{
+    const auto foods = foods_of(R"({"fdcId": 9, "foodNutrients": [{"nutrientId": 1093, "value": 1}],
+                                    "foods": [{"fdcId": 5}], "description": "around"})");
+    REQUIRE(foods);
+    REQUIRE(foods->size() == 1);
+    CHECK(foods->front().fdc_id == 5);
+    CHECK(foods->front().amounts.empty());
+}
+
+TEST_CASE("release json: a file without a food is refused")
+{
+    for (const char* json : {"{}", "[]", R"({"SurveyFoods": [{"fdcId": 5}]})", R"({"BrandedFoods": []})", "7"}) {
+        CAPTURE(json);
+        const auto refused = foods_of(json);
+        REQUIRE_FALSE(refused);
+        CHECK(refused.error().kind == Kind::NoFoods);
+        CHECK(refused.error().place.source == "foods.json");
+    }
 }
 
 TEST_CASE("release json: what is cut off, no JSON, or without end is refused with its place")
