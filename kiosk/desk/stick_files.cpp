@@ -1,12 +1,11 @@
 #include "kiosk/desk/stick_files.h"
 
 #include "catalog/read/release_files.h"
+#include "kiosk/desk/today.h"
 
 #include <algorithm>
-#include <array>
 #include <cctype>
 #include <chrono>
-#include <ctime>
 #include <optional>
 #include <sys/stat.h>
 #include <tuple>
@@ -55,11 +54,7 @@ void add_mounts(const fs::path& folder, int depth, std::vector<fs::path>& sticks
 std::string day_of(const fs::path& path)
 {
     struct stat found {};
-    std::tm day{};
-    if (::stat(path.c_str(), &found) != 0 || ::localtime_r(&found.st_mtim.tv_sec, &day) == nullptr)
-        return {};
-    std::array<char, 24> text{};
-    return {text.data(), std::strftime(text.data(), text.size(), "%Y-%m-%d", &day)};
+    return ::stat(path.c_str(), &found) == 0 ? words_of_day(found.st_mtim.tv_sec) : std::string();
 }
 
 std::string small_extension(const fs::path& path)
