@@ -9,6 +9,7 @@
 #include <cstddef>
 #include <functional>
 #include <optional>
+#include <vector>
 
 namespace catalog {
 
@@ -19,7 +20,10 @@ public:
     explicit AuditPass(std::size_t samples, Approvals approvals = {});
 
     /// Looks through one label; each number once.
-    void look(const core::Product& product);
+    void look(const core::Product& product) { take(product, core::audit(product)); }
+
+    /// The same for one whose doubts (core::audit) were looked for elsewhere.
+    void take(const core::Product& product, std::vector<core::Doubt> doubts);
 
     /// What was found in all. `find` gives a product that was looked at, to name the samples of what stands twice.
     [[nodiscard]] AuditTally finish(const std::function<std::optional<core::Product>(const core::Gtin&)>& find);

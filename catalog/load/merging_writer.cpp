@@ -33,7 +33,8 @@ void MergingWriter::stop()
 
 void MergingWriter::add(core::Product product)
 {
-    batch_.push_back(std::move(product));
+    auto doubts = core::audit(product);
+    batch_.push_back({std::move(product), std::move(doubts)});
     if (batch_.size() < batch_size)
         return;
     line_.give(std::move(batch_));
@@ -59,10 +60,18 @@ void MergingWriter::finish()
 }
 
 /// Every label of the new catalog is looked through, wherever it comes from.
-void MergingWriter::put(const core::Product& product)
+void MergingWriter::put_old()
 {
-    audit_.look(product);
-    writer_.add(product);
+    audit_.look(*next_old_);
+    writer_.add(*next_old_);
+    ++report_->kept;
+}
+
+void MergingWriter::put(const Audited& made)
+{
+    audit_.take(made.product, made.doubts);
+    writer_.add(made.product);
+    ++report_->taken;
 }
 
 void MergingWriter::write()
@@ -82,25 +91,23 @@ void MergingWriter::write()
 void MergingWriter::take_old_below(const core::Gtin* number)
 {
     while (next_old_ && (number == nullptr || next_old_->gtin < *number)) {
-        put(*next_old_);
-        ++report_->kept;
+        put_old();
         next_old_ = old_->next_after(&next_old_->gtin);
     }
 }
 
 void MergingWriter::merge(const Batch& batch)
 {
-    for (const auto& product : batch) {
+    for (const auto& made : batch) {
+        const auto& product = made.product;
         take_old_below(&product.gtin);
         const bool known = next_old_ && next_old_->gtin == product.gtin;
         if (known && stands_over_release(*next_old_)) {
             if (auto found = differences(next_old_->label, product.label); !found.empty())
                 report_->note_own_kept({product.gtin, next_old_->name, std::move(found)});
-            put(*next_old_);
-            ++report_->kept;
+            put_old();
         } else {
-            put(product);
-            ++report_->taken;
+            put(made);
             report_->replaced += known ? 1U : 0U;
         }
         if (known)

@@ -1,10 +1,10 @@
 // Writes what a release has and what the catalog had, by rising numbers, into a new catalog; on a thread of its own,
-// since reading and writing a nation's labels are equal work.
+// since making and writing a nation's labels are equal work.
 #pragma once
 
 #include "catalog/load/audit_pass.h"
-#include "catalog/load/handover.h"
 #include "catalog/load/release_report.h"
+#include "catalog/read/handover.h"
 #include "catalog/store/bulk_writer.h"
 #include "catalog/store/store.h"
 #include "core/product.h"
@@ -33,9 +33,15 @@ public:
     void finish();
 
 private:
-    using Batch = std::vector<core::Product>;
+    /// A product that was looked through where it was made: that thread has less to do than the one that writes.
+    struct Audited {
+        core::Product product;
+        std::vector<core::Doubt> doubts;
+    };
+    using Batch = std::vector<Audited>;
     void write();
-    void put(const core::Product& product);
+    void put_old();
+    void put(const Audited& made);
     void merge(const Batch& batch);
     void take_old_below(const core::Gtin* number);
     void stop();

@@ -1,8 +1,8 @@
 // The rows of a published CSV file, one after the other, in a piece of memory that does not grow with the file (RFC
-// 4180). The library that takes them apart shows only in published_csv.cpp.
+// 4180). A large file is taken apart ahead of the rows that are given, on a thread of its own.
 #pragma once
 
-#include "catalog/file/byte_stream.h"
+#include "catalog/read/csv_pieces.h"
 
 #include <cstddef>
 #include <cstdint>
@@ -16,9 +16,9 @@ namespace catalog {
 /// Reads a file row by row.
 class PublishedCsv {
 public:
-    static constexpr std::size_t longest_row = 4U << 20U; ///< bytes; thirty times the longest seen
+    static constexpr std::size_t longest_row = CsvPieces::longest_row; ///< bytes; thirty times the longest seen
 
-    /// `source` is the file as the user named it, for errors.
+    /// `source` is the file as the user named it, for errors. From the second `next` on a thread may read `bytes`.
     PublishedCsv(ByteStream& bytes, std::string source);
     PublishedCsv(PublishedCsv&&) noexcept;
     PublishedCsv& operator=(PublishedCsv&&) = delete;
@@ -29,7 +29,7 @@ public:
 
     /// Which fields `field` is to give, by their place in the header, in ascending order; others are passed over. Asked
     /// once, behind `header`.
-    void want(std::vector<std::size_t> places);
+    void want(const std::vector<std::size_t>& places);
 
     /// Goes on to the next row; false at the end. A row with fewer fields has empty ones. Errors: TooLarge (a row
     /// without end), CannotRead, TornFile.
@@ -44,7 +44,7 @@ public:
     /// Whether the row had as many fields as the header.
     [[nodiscard]] bool complete() const;
 
-    /// How many bytes of the file were read.
+    /// How many bytes of the file were read, up to the row and some behind it.
     [[nodiscard]] std::uint64_t bytes_read() const;
 
 private:

@@ -79,7 +79,7 @@ core::Result<ReleaseTable> ReleaseTable::open(ByteStream& bytes, const std::stri
     auto places = find_columns(columns, *header, source);
     if (!places)
         return tl::make_unexpected(places.error());
-    csv.want(std::move(places->wanted));
+    csv.want(places->wanted);
     return ReleaseTable(std::move(csv), std::move(places->field_of));
 }
 

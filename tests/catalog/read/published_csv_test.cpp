@@ -102,6 +102,50 @@ TEST_CASE("published csv: reads what the library of sheets reads")
     CHECK(rows_of(text, 100) == rows_of_library(text));
 }
 
+TEST_CASE("published csv: a large file is taken apart ahead, and reads the same")
+{
+    std::string text = "a,b,c\n";
+    for (int row = 0; text.size() < (3U << 20U); ++row)
+        text += std::to_string(row) + ",\"" + std::string(static_cast<std::size_t>(row * 7 % 300), 'x') + "\"\"\",\n";
+    CHECK(rows_of(text, 50'000) == rows_of_library(text));
+    Pieces left(text, 1U << 20U); // one who leaves early waits for nobody
+    PublishedCsv csv(left, "food.csv");
+    REQUIRE(csv.header());
+    csv.want({1});
+    for (int i = 0; i < 2000; ++i)
+        REQUIRE(csv.next().value());
+}
+
+TEST_CASE("published csv: what goes wrong far into a large file is told where the rows end")
+{
+    using Kind = core::Error::Kind;
+    std::string text = "a,b\n";
+    while (text.size() < (1U << 20U))
+        text += "12345,6\n";
+    Pieces pulled(text, 1U << 16U);
+    pulled.fail_at(700'000);
+    PublishedCsv broken(pulled, "food.csv");
+    REQUIRE(broken.header());
+    broken.want({0});
+    std::size_t rows = 0;
+    auto next = broken.next();
+    for (; next && *next; next = broken.next())
+        ++rows;
+    REQUIRE_FALSE(next);
+    CHECK(next.error().kind == Kind::CannotRead);
+    CHECK(rows > 700'000 / 8 - 1);
+    const auto last = text.size() / 8 + 1;
+    Pieces endless(text + "7,\"" + std::string(10U << 20U, 'x'), 1U << 16U);
+    PublishedCsv csv(endless, "food.csv");
+    REQUIRE(csv.header());
+    csv.want({0});
+    for (next = csv.next(); next && *next; next = csv.next())
+        CHECK(csv.field(0) == "12345");
+    REQUIRE_FALSE(next);
+    CHECK(next.error().kind == Kind::TooLarge);
+    CHECK(next.error().place.row == last + 1);
+}
+
 TEST_CASE("published csv: only wanted fields are given, whatever the order of the others")
 {
     Pieces bytes("a,b,c,d\n1,2,3,4\n5,6\n", 3);
