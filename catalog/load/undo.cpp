@@ -2,6 +2,7 @@
 
 #include "catalog/store/store.h"
 
+#include <chrono>
 #include <system_error>
 
 namespace catalog {
@@ -24,6 +25,8 @@ void keep_former(SafeWrite& writing, const fs::path& into, bool keep)
     const auto former = former_of(into);
     fs::remove(former);
     const Store nothing(former.string());
+    using Time = fs::file_time_type::clock;
+    fs::last_write_time(former, Time::from_sys(std::chrono::sys_seconds{})); // older than any that was loaded
 }
 
 bool can_undo(const fs::path& catalog)
@@ -34,6 +37,16 @@ bool can_undo(const fs::path& catalog)
         return false;
     // One file under both names is what a load leaves that was broken off between the two.
     return !fs::equivalent(catalog, former, unknown) && !unknown;
+}
+
+bool is_load_undone(const fs::path& catalog)
+{
+    std::error_code unknown;
+    if (!can_undo(catalog))
+        return false;
+    const auto now = fs::last_write_time(catalog, unknown);
+    const auto other = fs::last_write_time(former_of(catalog), unknown);
+    return !unknown && now < other;
 }
 
 core::Result<void> undo_load(const fs::path& catalog, Disk& disk)

@@ -1,6 +1,7 @@
 #include "kiosk/desk/audit_words.h"
 
 #include "ui/words/doubt_words.h"
+#include "ui/words/numbers.h"
 
 namespace kiosk {
 namespace {
@@ -13,15 +14,16 @@ void add_rule(const core::DoubtRuleInfo& rule, const catalog::DoubtCount& found,
 {
     lines.push_back(
         {Kind::Count, language.fill(TextId::audit_rule, {{"rule", rule.name},
-                                                         {"n", std::to_string(found.count)},
+                                                         {"n", ui::grouped(std::to_string(found.count))},
                                                          {"severity", ui::severity_words(rule.severity, language)},
                                                          {"source", rule.citation}})});
     for (const auto& sample : found.samples)
         lines.push_back(
             {Kind::Sample, sample.gtin.digits() + " " + sample.name + ": " + sample_sentence(sample, language)});
     if (found.count > found.samples.size())
-        lines.push_back({Kind::Sample, language.fill(TextId::audit_more,
-                                                     {{"n", std::to_string(found.count - found.samples.size())}})});
+        lines.push_back(
+            {Kind::Sample, language.fill(TextId::audit_more,
+                                         {{"n", ui::grouped(std::to_string(found.count - found.samples.size()))}})});
 }
 
 } // namespace
@@ -34,16 +36,17 @@ std::string sample_sentence(const catalog::DoubtSample& sample, const ui::Langua
 std::vector<ReportLine> audit_words(const catalog::AuditTally& tally, const ui::Language& language)
 {
     std::vector<ReportLine> lines;
-    const std::string labels = std::to_string(tally.labels());
+    const std::string labels = ui::grouped(std::to_string(tally.labels()));
     if (tally.approved() > 0)
-        lines.push_back(
-            {Kind::Sentence, language.fill(TextId::audit_hidden, {{"n", std::to_string(tally.approved())}})});
+        lines.push_back({Kind::Sentence,
+                         language.fill(TextId::audit_hidden, {{"n", ui::grouped(std::to_string(tally.approved()))}})});
     if (tally.doubted() == 0) {
         lines.push_back({Kind::Sentence, language.fill(TextId::audit_none, {{"n", labels}})});
         return lines;
     }
-    lines.push_back({Kind::Sentence,
-                     language.fill(TextId::audit_some, {{"n", labels}, {"doubted", std::to_string(tally.doubted())}})});
+    lines.push_back(
+        {Kind::Sentence, language.fill(TextId::audit_some,
+                                       {{"n", labels}, {"doubted", ui::grouped(std::to_string(tally.doubted()))}})});
     for (const auto& rule : core::doubt_rules())
         if (const auto& found = tally.of(rule.rule); found.count > 0)
             add_rule(rule, found, language, lines);

@@ -20,6 +20,16 @@ std::vector<core::DoubtRule> rules_of(const AuditFound& audit)
     return rules;
 }
 
+bool changed_something(const DeskNews& report)
+{
+    if (const auto* sheet = std::get_if<SheetTaken>(&report))
+        return sheet->report.taken > 0;
+    if (const auto* release = std::get_if<catalog::ReleaseLoaded>(&report))
+        return !release->cancelled && release->report.taken > 0;
+    return std::holds_alternative<LoadUndone>(report) || std::holds_alternative<catalog::Installing>(report) ||
+           std::holds_alternative<std::optional<catalog::Manifest>>(report);
+}
+
 std::vector<catalog::DoubtSample> samples_of(const DeskState& state, core::DoubtRule rule)
 {
     std::vector<catalog::DoubtSample> samples;
@@ -34,6 +44,7 @@ Desk::Desk(DeskPlaces places, std::function<void()> wake) : places_(std::move(pl
 {
     state_.catalog = places_.catalog.string();
     state_.catalog_named = places_.catalog_named;
+    state_.load_undone = catalog::is_load_undone(places_.catalog);
     look_around();
 }
 
@@ -63,6 +74,8 @@ Desk::News Desk::follow()
 
 void Desk::look_around()
 {
+    std::error_code unknown;
+    state_.can_audit = std::filesystem::exists(places_.catalog, unknown);
     state_.can_undo_load = catalog::can_undo(places_.catalog);
     const auto installed = catalog::read_installed(places_.data);
     state_.can_undo_install = installed && installed->can_go_back;
@@ -102,6 +115,7 @@ Desk::Page Desk::perform(const ui::OpenFile& asked)
     if (!state_.found || asked.index >= state_.found->files.size() || busy())
         return std::nullopt;
     state_.file = state_.found->files[asked.index];
+    state_.file_index = asked.index;
     state_.preview.reset();
     return begin(DeskWork::Previewing,
                  [file = *state_.file, data = places_.data](WorkLine&) { return preview_file(file, data); });
@@ -146,7 +160,8 @@ Desk::Page Desk::perform(const ui::AnswerKey& asked)
         return begin_install(bundle->fingerprint);
     state_.report = KeyRefused{};
     state_.report_of = DeskWork::Installing;
-    return ScreenId::DeskReport;
+    state_.came = ScreenId::DeskReport;
+    return state_.came;
 }
 
 Desk::Page Desk::perform(const ui::UndoInstall&)
@@ -212,7 +227,7 @@ Desk::Page Desk::perform(const ui::CancelWork&)
 
 Desk::Page Desk::perform(const ui::OpenReport&)
 {
-    return state_.report ? Page(ScreenId::DeskReport) : std::nullopt;
+    return state_.came;
 }
 
 /// Puts what work brought where it belongs; returns the page that shows it.
@@ -229,6 +244,7 @@ ScreenId Desk::arrived(DeskNews news)
     if (auto* audit = std::get_if<AuditFound>(&news)) {
         state_.audit = std::move(*audit);
         state_.approved.clear();
+        state_.came = ScreenId::DeskAudit;
         return ScreenId::DeskAudit;
     }
     if (const auto* answered = std::get_if<DoubtAnswered>(&news);
@@ -236,12 +252,15 @@ ScreenId Desk::arrived(DeskNews news)
         state_.approved.emplace_back(answered->gtin, answered->rule);
         return ScreenId::DeskRule;
     }
-    if (state_.work == DeskWork::Loading)
-        state_.load_undone = false;
-    else if (std::holds_alternative<LoadUndone>(news))
+    if (std::holds_alternative<LoadUndone>(news))
         state_.load_undone = !state_.load_undone;
+    else if (state_.work == DeskWork::Loading && changed_something(news))
+        state_.load_undone = false;
+    if (state_.work == DeskWork::Installing || state_.work == DeskWork::UndoingInstall)
+        state_.preview.reset(); // what it said of keys and numbers holds no more
     state_.report = std::move(news);
     state_.report_of = state_.work;
+    state_.came = ScreenId::DeskReport;
     return ScreenId::DeskReport;
 }
 

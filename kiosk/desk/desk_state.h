@@ -9,6 +9,7 @@
 #include "kiosk/desk/preview.h"
 #include "kiosk/desk/stick_files.h"
 #include "kiosk/desk/worker.h"
+#include "ui/state.h"
 
 #include <optional>
 #include <string>
@@ -43,7 +44,9 @@ struct DoubtAnswered {
 };
 
 /// Another catalog is in place again.
-struct LoadUndone {};
+struct LoadUndone {
+    std::size_t labels = 0; ///< of the catalog that is back
+};
 /// The maker's fingerprint is another.
 struct KeyRefused {};
 /// Ended by a touch; nothing was changed.
@@ -65,6 +68,7 @@ struct DeskState {
     bool catalog_named = false;                ///< the station was opened with this catalog, and shows no bundle
     std::optional<catalog::Manifest> in_front; ///< the bundle that is shown instead of it
     std::size_t shown = 0;                     ///< how many products the station has
+    bool can_audit = false;                    ///< there is a catalog where loads go
     bool can_undo_load = false;
     bool load_undone = false; ///< undoing is taking the undo back
     bool can_undo_install = false;
@@ -74,6 +78,7 @@ struct DeskState {
     Milliseconds since_start{0};
     std::optional<StickFiles> found;
     std::optional<StickFile> file;
+    std::size_t file_index = 0;     ///< among `found`
     std::optional<Preview> preview; ///< of `file`
     std::optional<AuditFound> audit;
     std::vector<std::pair<core::Gtin, core::DoubtRule>> approved; ///< since the audit
@@ -81,7 +86,11 @@ struct DeskState {
     std::optional<core::Gtin> doubt;
     std::optional<DeskNews> report; ///< of the last work that has one
     DeskWork report_of = DeskWork::Looking;
+    std::optional<ui::ScreenId> came; ///< the page of what came of the last work: a report, or an audit
 };
+
+/// Whether the report tells of something that was changed, so that it can be undone.
+[[nodiscard]] bool changed_something(const DeskNews& report);
 
 /// The rules that found something, in their order.
 [[nodiscard]] std::vector<core::DoubtRule> rules_of(const AuditFound& audit);

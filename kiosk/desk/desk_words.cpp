@@ -29,15 +29,26 @@ DeskPage home_page(const DeskState& state, const Language& language)
         page.choices.push_back({language.text(name), language.text(note), asked});
     };
     offer(TextId::desk_files, TextId::desk_files_note, ui::LookForFiles{});
-    offer(TextId::desk_audit, TextId::desk_audit_note, ui::AuditCatalog{});
+    if (state.can_audit)
+        offer(TextId::desk_audit, TextId::desk_audit_note, ui::AuditCatalog{});
     if (state.can_undo_load)
-        offer(state.load_undone ? TextId::desk_redo_load : TextId::desk_undo_load, TextId::desk_undo_note,
-              ui::UndoLoad{});
+        offer(state.load_undone ? TextId::desk_redo_load : TextId::desk_undo_load,
+              state.load_undone ? TextId::desk_redo_note : TextId::desk_undo_note, ui::UndoLoad{});
     if (state.can_undo_install)
         offer(TextId::desk_undo_install, TextId::desk_back_note, ui::UndoInstall{});
-    if (state.report)
+    if (state.came)
         offer(TextId::desk_report, TextId::desk_report_note, ui::OpenReport{});
     return page;
+}
+
+/// "/media/stick/a, /media/stick/b", the first ones.
+std::string joined(const std::vector<std::filesystem::path>& folders)
+{
+    constexpr std::size_t most = 3;
+    std::string words;
+    for (std::size_t i = 0; i < std::min(most, folders.size()); ++i)
+        words += (i == 0 ? "" : ", ") + folders[i].string();
+    return folders.size() > most ? words + ", ..." : words;
 }
 
 DeskPage files_page(const DeskState& state, const Language& language)
@@ -49,8 +60,10 @@ DeskPage files_page(const DeskState& state, const Language& language)
         return page;
     if (state.found->sticks == 0)
         page.lead.push_back(language.text(TextId::desk_no_stick));
-    else if (state.found->files.empty())
+    else if (state.found->files.empty() && state.found->locked.empty())
         page.lead.push_back(language.text(TextId::desk_no_file));
+    if (!state.found->locked.empty())
+        page.lead.push_back(language.fill(TextId::desk_locked, {{"folders", joined(state.found->locked)}}));
     if (!state.found->all)
         page.lead.push_back(language.text(TextId::desk_not_all));
     for (std::size_t i = 0; i < state.found->files.size(); ++i) {
@@ -170,10 +183,13 @@ std::string file_line(const StickFile& file, const Language& language)
     const TextId kind = file.kind == StickFile::Kind::Sheet     ? TextId::desk_sheet
                         : file.kind == StickFile::Kind::Release ? TextId::desk_release
                                                                 : TextId::desk_bundle;
-    return language.fill(TextId::desk_file_line, {{"kind", language.text(kind)},
-                                                  {"size", size_words(file.bytes)},
-                                                  {"day", file.day},
-                                                  {"stick", file.stick.filename().string()}});
+    const auto inside = file.path.parent_path().lexically_relative(file.stick); // two may have one name
+    auto where = (file.stick.filename() / inside).lexically_normal().string();
+    if (where.ends_with('/')) // in no folder
+        where.pop_back();
+    return language.fill(
+        TextId::desk_file_line,
+        {{"kind", language.text(kind)}, {"size", size_words(file.bytes)}, {"day", file.day}, {"stick", where}});
 }
 
 } // namespace kiosk

@@ -52,9 +52,13 @@ DeskPage audit_page(const DeskState& state, const Language& language)
         return page;
     if (!state.audit->of_catalog && state.file)
         page.lead.push_back(state.file->path.filename().string());
+    if (state.audit->of_catalog && state.in_front)
+        page.lead.push_back(language.fill(TextId::desk_audit_of, {{"catalog", state.catalog}}));
     for (const auto& line : audit_words(state.audit->tally, language))
         if (line.kind == Kind::Sentence)
             page.lead.push_back(line.words);
+    if (!state.approved.empty())
+        page.lead.push_back(language.fill(TextId::desk_audit_approved, {{"n", number(state.approved.size())}}));
     if (state.audit->faults > 0)
         page.lead.push_back(language.fill(TextId::desk_audit_faults, {{"n", number(state.audit->faults)}}));
     const auto rules = rules_of(*state.audit);

@@ -1,7 +1,6 @@
 #include "kiosk/desk/bundle_words.h"
 #include "kiosk/desk/desk_words.h"
 #include "kiosk/desk/load_words.h"
-#include "ui/words/error_words.h"
 #include "ui/words/numbers.h"
 
 namespace kiosk {
@@ -89,29 +88,20 @@ void add(const ReleasePreview& release, const Language& language, DeskPage& page
     page.buttons.push_back({TextId::desk_load, ui::LoadFile{false}});
 }
 
-/// The sentence of the error that installing it would end with.
-std::string refusal(core::Error::Kind kind, const StickFile& file, std::string found, std::string expected,
-                    const Language& language)
-{
-    return ui::sentence({kind, "", core::Place{file.path.string(), 0, {}, std::move(found), std::move(expected)}},
-                        language);
-}
-
-void add(const BundlePreview& bundle, const StickFile& file, const Language& language, DeskPage& page)
+void add(const BundlePreview& bundle, const Language& language, DeskPage& page)
 {
     page.lead.push_back(bundle_named(bundle.manifest, language) + ".");
     page.lead.push_back(counted(TextId::desk_bundle_labels, bundle.manifest.products, language));
     page.lead.push_back(language.fill(TextId::desk_bundle_key, {{"fingerprint", bundle.fingerprint}}));
     if (bundle.key == BundlePreview::Key::Foreign) {
-        page.lead.push_back(
-            refusal(core::Error::Kind::ForeignKey, file, bundle.fingerprint, bundle.accepted, language));
+        page.lead.push_back(language.fill(TextId::desk_key_foreign, {{"expected", bundle.accepted}}));
         return;
     }
     page.lead.push_back(
         language.text(bundle.key == BundlePreview::Key::First ? TextId::desk_key_first : TextId::desk_key_accepted));
     if (bundle.age == BundlePreview::Age::Older) {
-        page.lead.push_back(refusal(core::Error::Kind::OlderBundle, file, std::to_string(bundle.manifest.counter),
-                                    std::to_string(bundle.newest), language));
+        page.lead.push_back(language.fill(TextId::desk_age_older, {{"found", std::to_string(bundle.manifest.counter)},
+                                                                   {"expected", std::to_string(bundle.newest)}}));
         return;
     }
     page.lead.push_back(language.text(bundle.age == BundlePreview::Age::InPlace  ? TextId::desk_age_in_place
@@ -130,14 +120,16 @@ DeskPage file_page(const DeskState& state, const Language& language)
         return page;
     page.title = state.file->path.filename().string();
     page.lead.push_back(file_line(*state.file, language));
-    if (!state.preview)
+    if (!state.preview) { // installed meanwhile, or taken back
+        page.buttons.push_back({TextId::desk_look_again, ui::OpenFile{state.file_index}});
         return page;
+    }
     if (const auto* sheet = std::get_if<SheetPreview>(&*state.preview))
         add(*sheet, language, page);
     else if (const auto* release = std::get_if<ReleasePreview>(&*state.preview))
         add(*release, language, page);
     else
-        add(std::get<BundlePreview>(*state.preview), *state.file, language, page);
+        add(std::get<BundlePreview>(*state.preview), language, page);
     return page;
 }
 

@@ -24,7 +24,8 @@ struct Tell {
     void lead_of_bundle_in_front() const
     {
         if (state.in_front)
-            lead(language.fill(TextId::load_behind_bundle, {{"bundle", "“" + state.in_front->name + "”"}}));
+            lead(language.fill(TextId::desk_behind_bundle, {{"bundle", "“" + state.in_front->name + "”"},
+                                                            {"back", language.text(TextId::desk_undo_install)}}));
     }
     void operator()(const SheetTaken& taken) const
     {
@@ -60,9 +61,12 @@ struct Tell {
             lead(language.text(TextId::desk_named_catalog));
     }
     void operator()(const std::optional<catalog::Manifest>& now) const { lead(went_back_words(now, language)); }
-    void operator()(const LoadUndone&) const
+    void operator()(const LoadUndone& undone) const
     {
-        lead(language.text(state.load_undone ? TextId::desk_undone : TextId::desk_redone));
+        if (state.load_undone && undone.labels == 0)
+            lead(language.fill(TextId::desk_undone_empty, {{"redo", language.text(TextId::desk_redo_load)}}));
+        else
+            lead(language.text(state.load_undone ? TextId::desk_undone : TextId::desk_redone));
         lead_of_bundle_in_front();
     }
     void operator()(const KeyRefused&) const { lead(language.text(TextId::desk_key_refused)); }
@@ -75,6 +79,9 @@ struct Tell {
             lead(language.text(TextId::desk_stick_gone));
         else if (nothing_kept)
             lead(language.text(TextId::desk_nothing_to_undo));
+        else if (refused.error.kind == core::Error::Kind::OlderBundle) // a command has other ways out
+            lead(language.fill(TextId::desk_age_older,
+                               {{"found", refused.error.place.found}, {"expected", refused.error.place.expected}}));
         else
             lead(ui::sentence(refused.error, language));
     }
@@ -103,9 +110,10 @@ DeskPage report_page(const DeskState& state, const Language& language)
     if (!state.report)
         return page;
     std::visit(Tell{state, language, page}, *state.report);
-    if (is_of_load(state.report_of) && state.can_undo_load)
+    const bool changed = changed_something(*state.report);
+    if (changed && is_of_load(state.report_of) && state.can_undo_load)
         page.buttons.push_back({state.load_undone ? TextId::desk_redo_load : TextId::desk_undo_load, ui::UndoLoad{}});
-    if (!is_of_load(state.report_of) && state.can_undo_install)
+    if (changed && !is_of_load(state.report_of) && state.can_undo_install)
         page.buttons.push_back({TextId::desk_undo_install, ui::UndoInstall{}});
     page.buttons.push_back({TextId::desk_files, ui::LookForFiles{}});
     page.buttons.push_back({TextId::desk_home, ui::OpenDesk{}});

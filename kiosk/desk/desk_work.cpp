@@ -117,7 +117,8 @@ DeskNews take_load_back(const fs::path& catalog)
     return guarded(std::nullopt, catalog.string(), [&]() -> DeskNews {
         if (const auto done = catalog::undo_load(catalog); !done)
             return refused(done.error(), std::nullopt);
-        return LoadUndone{};
+        const auto now = catalog::Store::open(catalog, catalog::Store::Mode::ReadOnly);
+        return LoadUndone{now ? now->count() : 0};
     });
 }
 

@@ -15,11 +15,11 @@ namespace {
 
 namespace fs = std::filesystem;
 
-/// Calls `take` for what lies in a folder; links are passed over. False when `take` wants no more.
+/// Calls `take` for what lies in a folder; links are passed over. False when `take` wants no more; `error` says whether
+/// the folder could be read.
 template<class Take>
-bool each_in(const fs::path& folder, Take take)
+bool each_in(const fs::path& folder, std::error_code& error, Take take)
 {
-    std::error_code error;
     for (fs::directory_iterator entry(folder, error), end; !error && entry != end; entry.increment(error)) {
         std::error_code unknown;
         if (!entry->is_symlink(unknown) && !take(*entry))
@@ -39,7 +39,8 @@ bool is_mount(const fs::path& folder)
 
 void add_mounts(const fs::path& folder, int depth, std::vector<fs::path>& sticks)
 {
-    each_in(folder, [&](const fs::directory_entry& entry) {
+    std::error_code locked; // another's: none of this station's sticks
+    each_in(folder, locked, [&](const fs::directory_entry& entry) {
         std::error_code unknown;
         if (!entry.is_directory(unknown))
             return true;
@@ -112,13 +113,16 @@ private:
             add(StickFile::Kind::Release, folder, release_bytes(folder));
             return;
         }
-        const bool whole = each_in(folder, [&](const fs::directory_entry& entry) {
+        std::error_code error;
+        const bool whole = each_in(folder, error, [&](const fs::directory_entry& entry) {
             if (++entries_ > most_entries || found_.files.size() >= most_stick_files || (go_on_ && !go_on_()))
                 return false;
             look_at(entry, depth);
             return true;
         });
         found_.all = found_.all && whole;
+        if (error == std::errc::permission_denied)
+            found_.locked.push_back(folder);
     }
 
     void look_at(const fs::directory_entry& entry, int depth)

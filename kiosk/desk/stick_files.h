@@ -22,9 +22,10 @@ struct StickFile {
 
 /// What was found.
 struct StickFiles {
-    std::vector<StickFile> files; ///< the newest day first, then by name
-    std::size_t sticks = 0;       ///< how many there are
-    bool all = true;              ///< whether everything was looked at
+    std::vector<StickFile> files;              ///< the newest day first, then by name
+    std::size_t sticks = 0;                    ///< how many there are
+    bool all = true;                           ///< whether everything was looked at
+    std::vector<std::filesystem::path> locked; ///< folders that may not be read
 };
 
 /// How much of a stick is looked at.

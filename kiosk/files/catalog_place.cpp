@@ -20,6 +20,18 @@ std::filesystem::path user_data(const Environment& environment)
     return {};
 }
 
+/// A catalog without a label is what undoing a first load leaves.
+bool holds_nothing(const std::filesystem::path& catalog)
+{
+    constexpr std::uintmax_t bytes_of_nothing = 1U << 18U; // tables and indices, empty
+    std::error_code unknown;
+    const auto bytes = std::filesystem::file_size(catalog, unknown);
+    if (unknown || bytes > bytes_of_nothing)
+        return false;
+    const auto store = catalog::Store::open(catalog, catalog::Store::Mode::ReadOnly);
+    return store && store->count() == 0;
+}
+
 /// The catalog of the bundle that is in place, else the place's own; nothing where there is neither.
 std::optional<std::filesystem::path> own_place(const std::filesystem::path& data)
 {
@@ -31,7 +43,7 @@ std::optional<std::filesystem::path> own_place(const std::filesystem::path& data
     if (installed->now)
         return catalog::catalog_of(data, *installed->now);
     const auto own = catalog::own_catalog(data);
-    return std::filesystem::exists(own) ? std::optional(own) : std::nullopt;
+    return std::filesystem::exists(own) && !holds_nothing(own) ? std::optional(own) : std::nullopt;
 }
 
 /// Where the last good catalog lies when `place` is that of the bundle in place; nothing when there is none.

@@ -43,15 +43,6 @@ TextId class_text(core::CodeClass code_class)
     return TextId::notice_not_assigned;
 }
 
-/// Screens that hold what was scanned; the others are steps on the way and GoBack does not return to them.
-bool is_place(ScreenId screen)
-{
-    return screen == ScreenId::Welcome || screen == ScreenId::OneLabel || screen == ScreenId::Pair ||
-           screen == ScreenId::PickAisle || screen == ScreenId::FindByName || screen == ScreenId::Desk ||
-           screen == ScreenId::DeskFiles || screen == ScreenId::DeskFile || screen == ScreenId::DeskAudit ||
-           screen == ScreenId::DeskRule;
-}
-
 } // namespace
 
 Session::Session(catalog::Store& store, std::span<const ui::Language> languages, Settings settings)
@@ -194,21 +185,6 @@ void Session::offer(const std::vector<core::Product>& products)
         state_.picks.push_back({product.gtin, product.name, product.brand});
     say(Notice::Tone::Found, TextId::notice_which);
     go(ScreenId::WhichProduct);
-}
-
-void Session::perform(const ui::GoBack&)
-{
-    Visit to{ScreenId::Welcome, 0};
-    while (!trail_.empty()) {
-        const Visit last = trail_.back();
-        trail_.pop_back();
-        if (is_place(last.screen) && last.screen != state_.screen) {
-            to = last;
-            break;
-        }
-    }
-    state_.screen = to.screen;
-    state_.page = to.page; // whoever looked something up goes on reading where they were
 }
 
 void Session::perform(const ui::StartOver&)

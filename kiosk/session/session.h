@@ -112,6 +112,7 @@ private:
         int page;
     };
 
+    [[nodiscard]] std::optional<Visit> way_back(const Visit& visit) const;
     void place(core::Product product);
     void go(ui::ScreenId screen);
     void say(ui::Notice::Tone tone, std::string words);

@@ -44,7 +44,8 @@ DeskState everything()
                            file(Kind::Release, "FoodData_Central_branded_food_csv_2026-04-30.zip", 427'000'000),
                            file(Kind::Bundle, "winter.bundle", 104'857'600)},
                           1,
-                          false};
+                          false,
+                          {"/media/pantry/STICK/private"}};
     for (int i = 0; i < 20; ++i)
         state.found->files.push_back(file(Kind::Sheet, "sheet_" + std::to_string(i) + ".csv", 900));
     state.file = state.found->files[1];

@@ -153,7 +153,7 @@ namespace ui {
     X(error_unknown_key) X(error_other_key) X(error_foreign_key) X(error_older_bundle) X(error_nothing_before) \
     X(error_damaged_record) X(error_no_key) X(error_already_there) X(error_no_room) X(bundle_named) X(keys_made) \
     X(keys_fingerprint) X(keys_none) X(keys_forgotten) X(seal_done) X(seal_stayed) X(install_done) \
-    X(install_came_along) X(install_again) X(install_own_again) X(load_behind_bundle) \
+    X(install_came_along) X(install_again) X(install_own_again) X(load_behind_bundle) X(desk_behind_bundle) \
     X(release_taken) X(release_read) X(release_replaced) X(release_kept) X(release_cancelled) X(release_none_taken) \
     X(release_not_taken) X(release_to_know) X(release_loose_rows) X(release_audit) X(release_such_as) X(release_older_record) \
     X(release_not_chosen) X(release_case) X(release_not_a_product) X(release_wrong_digits) \
@@ -175,19 +175,19 @@ namespace ui {
     X(load_more_faults_one) X(load_more_faults) X(load_tab) X(load_tab_others) X(desk_title) X(desk_shown) \
     X(desk_shown_bundle) X(desk_into) X(desk_files) X(desk_audit) X(desk_undo_load) X(desk_redo_load) \
     X(desk_undo_install) X(desk_report) X(desk_files_note) \
-    X(desk_audit_note) X(desk_undo_note) X(desk_back_note) X(desk_report_note) X(desk_home) X(desk_no_stick) X(desk_no_file) X(desk_not_all) \
+    X(desk_audit_note) X(desk_undo_note) X(desk_redo_note) X(desk_back_note) X(desk_report_note) X(desk_home) X(desk_no_stick) X(desk_no_file) X(desk_locked) X(desk_not_all) \
     X(desk_look_again) X(desk_sheet) X(desk_release) X(desk_bundle) X(desk_file_line) \
     X(desk_sheet_rows) X(desk_sheet_refused) X(desk_sheet_faulty) X(desk_sheet_none) \
     X(desk_sheet_first) X(desk_sheet_faults) X(desk_sheet_tab) X(desk_release_folder) X(desk_release_zip) \
     X(desk_release_json) X(desk_release_day) X(desk_release_columns) \
     X(desk_release_bytes) X(desk_release_records) X(desk_release_about) \
-    X(desk_bundle_labels) X(desk_bundle_key) X(desk_key_accepted) X(desk_key_first) X(desk_age_newer) \
+    X(desk_bundle_labels) X(desk_bundle_key) X(desk_key_accepted) X(desk_key_first) X(desk_age_newer) X(desk_age_older) X(desk_key_foreign) \
     X(desk_age_in_place) X(desk_age_before) X(desk_bundle_parts) X(desk_load) X(desk_load_good) X(desk_audit_file) \
     X(desk_install) X(desk_key_title) X(desk_key_lead) X(desk_key_then) X(desk_key_same) X(desk_key_other) \
     X(desk_key_refused) X(desk_work_looking) X(desk_work_preview) X(desk_work_load) X(desk_work_audit) \
     X(desk_work_approve) X(desk_work_install) X(desk_work_undo) X(desk_work_serves) X(desk_work_reading) \
-    X(desk_cancel) X(desk_undone) X(desk_redone) X(desk_nothing_to_undo) X(desk_ended) X(desk_stick_gone) \
-    X(desk_named_catalog) X(desk_done) X(desk_audit_title) X(desk_audit_faults) X(desk_rule_line) \
+    X(desk_cancel) X(desk_undone) X(desk_undone_empty) X(desk_redone) X(desk_nothing_to_undo) X(desk_ended) X(desk_stick_gone) \
+    X(desk_named_catalog) X(desk_done) X(desk_audit_title) X(desk_audit_faults) X(desk_audit_of) X(desk_audit_approved) X(desk_rule_line) \
     X(desk_rule_some) X(desk_rule_all) X(desk_doubt_code) X(desk_approve) X(desk_approve_note) X(desk_approve_load) \
     X(rule_name_slipped_by_ten) X(rule_name_unit_swapped) X(rule_name_kilojoules) X(rule_name_percent_against_amount) \
     X(rule_name_other_panel) X(rule_name_other_audience) X(rule_name_off_the_grid) X(rule_name_per_hundred) \

@@ -51,7 +51,7 @@ TEST_CASE("audit command: a sheet without a doubt")
 {
     const test::TempFolder folder;
     const auto run = audit(folder.write("a.csv", head + sound));
-    CHECK(run.out == "1 labels were looked through; no doubt was found.\n");
+    CHECK(run.out == "Labels looked through: 1. No doubt was found.\n");
     CHECK(run.err.empty());
     CHECK(run.status == 0);
 }
@@ -64,7 +64,7 @@ TEST_CASE("audit command: a catalog with a slip, in words and in JSON")
     const auto run = audit(catalog);
     CHECK(run.status == 1);
     CHECK(run.out ==
-          "2 labels were looked through; 1 have something to look at on the package.\n"
+          "Labels looked through: 2. With something to look at on the package: 1.\n"
           "  slipped_by_ten: 1 (most likely a slip; 21 CFR 101.9(d)(7)(ii), (c)(1)(i))\n"
           "    09520141001083 Oat rings: Sodium: 1,600 mg does not fit 7%, but 160 mg would. A decimal point "
           "may have slipped by one or two places.\n");
@@ -84,7 +84,7 @@ TEST_CASE("audit command: names that stand twice, samples are capped, counts are
     const test::TempFolder folder;
     const auto run = audit(folder.write("a.csv", head + sound + slipped + twice), false, 1);
     CHECK(run.status == 1);
-    CHECK(run.out.find("3 labels were looked through; 3 have something") != std::string::npos);
+    CHECK(run.out.find("Labels looked through: 3. With something to look at on the package: 3") != std::string::npos);
     CHECK(run.out.find("duplicate_name: 2 (worth a look; common practice)\n") != std::string::npos);
     CHECK(run.out.find("  ... and 1 more\n") != std::string::npos);
 }
@@ -114,8 +114,8 @@ TEST_CASE("audit command: what a leader looked at is not told again until the la
     CHECK(done.out == "slipped_by_ten is not told of Oat rings again until its label changes.\n");
     const auto quiet = audit(catalog);
     CHECK(quiet.status == 0);
-    CHECK(quiet.out == "1 doubts are not told, because you looked at the package and it says so.\n"
-                       "2 labels were looked through; no doubt was found.\n");
+    CHECK(quiet.out == "Doubts that are not told, because you looked at the package and it says so: 1.\n"
+                       "Labels looked through: 2. No doubt was found.\n");
     CHECK(nlohmann::json::parse(audit(catalog, true).out).at("approved") == 1);
     // Another figure: what was looked at says nothing of it.
     auto other = slipped;

@@ -7,10 +7,12 @@
 
 #include <algorithm>
 #include <filesystem>
+#include <unistd.h>
 
 namespace {
 
 namespace fs = std::filesystem;
+
 using kiosk::StickFile;
 
 /// A stick in a folder, beside one with something that is not on it.
@@ -43,6 +45,23 @@ struct Stick {
 };
 
 } // namespace
+
+TEST_CASE("stick: a folder that may not be read is told")
+{
+    const Stick stick;
+    stick.put("own/a.csv");
+    stick.put("locked/b.csv");
+    fs::permissions(stick.path().parent_path(), fs::perms(0755));
+    fs::permissions(stick.path() / "locked", fs::perms::none);
+    constexpr uid_t nobody = 65'534; // root may read everything
+    const bool root = ::geteuid() == 0 && ::seteuid(nobody) == 0;
+    const auto found = stick.found();
+    if (root)
+        REQUIRE(::seteuid(0) == 0);
+    fs::permissions(stick.path() / "locked", fs::perms::owner_all);
+    CHECK(found.files.size() == 1);
+    CHECK(found.locked == std::vector<fs::path>{stick.path() / "locked"});
+}
 
 TEST_CASE("stick: sheets, releases and bundles are told apart, and what is none of them is passed over")
 {

@@ -66,12 +66,18 @@ TEST_CASE("desk: the first bundle is installed after its fingerprint was compare
     CHECK(station.lead() == "In place now: “Winter” (number 7), made 2026-11-26 by Cedar Hollow Market. Products: 2.");
     CHECK(in_place(station) == 7);
     CHECK(station.offers(TextId::desk_undo_install));
+    station.ask(ui::GoBack{}); // what the preview said of key and number holds no more
+    CHECK(station.state().screen == ScreenId::DeskFile);
+    CHECK(!station.offers(TextId::desk_install));
+    REQUIRE(station.offers(TextId::desk_look_again));
+    station.touch(ui::DeskAction(station.page().buttons.front().asked));
+    CHECK(station.lead().find("has not accepted a key yet") == std::string::npos);
     station.touch(ui::UndoInstall{});
     CHECK(station.lead().starts_with("No bundle is in place now"));
     CHECK(in_place(station) == 0);
 }
 
-TEST_CASE("desk: a foreign and an older bundle are refused with the sentence of the command, and cannot be touched")
+TEST_CASE("desk: a foreign and an older bundle are refused with a sentence of the desk, and cannot be touched")
 {
     DeskStation station;
     (void)seal(station, "winter.bundle", "key", 7);
@@ -82,14 +88,16 @@ TEST_CASE("desk: a foreign and an older bundle are refused with the sentence of 
     station.touch(ui::AnswerKey{true});
     REQUIRE(in_place(station) == 7);
     station.open("autumn.bundle");
-    CHECK(station.lead().ends_with(
-        "this bundle has the number 6, and number 7 was in place here already, so it was not installed; ask for a "
-        "newer one, or go back with 'pairstand install --go-back'."));
+    const std::string older =
+        "Its number is 6, and number 7 was in place here already: this station takes no older one. Ask "
+        "for a newer one. What was in place before the last bundle comes back at the leader desk.";
+    CHECK(station.lead().ends_with(older));
     CHECK(!station.offers(TextId::desk_install));
     station.touch(ui::InstallFile{}); // also past the page
-    CHECK(station.lead().find("has the number 6") != std::string::npos);
+    CHECK(station.lead() == older);
+    CHECK(!station.offers(TextId::desk_undo_install)); // nothing was changed: nobody should undo the good one
     station.open("foreign.bundle");
-    CHECK(station.lead().find("this bundle is sealed with another key") != std::string::npos);
+    CHECK(station.lead().find("Its key is another than the one accepted here") != std::string::npos);
     CHECK(!station.offers(TextId::desk_install));
     station.touch(ui::InstallFile{});
     CHECK(station.lead().find("this bundle is sealed with another key") != std::string::npos);
@@ -132,7 +140,7 @@ TEST_CASE("desk: the audit tells rules and samples, and what a leader looked at 
     station.open("own.csv");
     station.touch(ui::AuditFile{});
     REQUIRE(station.state().screen == ScreenId::DeskAudit);
-    CHECK(station.page().lead[1] == "3 labels were looked through; 1 have something to look at on the package.");
+    CHECK(station.page().lead[1] == "Labels looked through: 3. With something to look at on the package: 1.");
     REQUIRE(!station.page().choices.empty());
     station.touch(ui::OpenRule{0});
     REQUIRE(station.page().choices.size() == 1);
@@ -153,7 +161,7 @@ TEST_CASE("desk: the audit tells rules and samples, and what a leader looked at 
     CHECK(station.page().choices.empty());
     station.touch(ui::AuditCatalog{});
     CHECK(station.page().choices.size() == doubts - 1);
-    CHECK(station.lead().starts_with("1 doubts are not told, because you looked at the package and it says so."));
+    CHECK(station.lead().starts_with("Doubts that are not told, because you looked at the package and it says so: 1."));
     for (const auto& choice : station.page().choices)
         CHECK(choice.name != rule);
     const auto own = catalog::Store::open(station.shop(), catalog::Store::Mode::ReadOnly);

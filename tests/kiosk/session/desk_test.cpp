@@ -56,12 +56,67 @@ TEST_CASE("desk: a sheet is found, shown before anything changes, loaded, and ta
     CHECK(station.loaded() == 2);
     CHECK(station.offers(TextId::desk_undo_load));
     station.touch(ui::UndoLoad{});
-    CHECK(station.lead() == "The catalog is as it was before the last load.");
+    CHECK(station.lead() ==
+          "The catalog is as it was before the last load: without a label. What was loaded comes back "
+          "with “Take the undo back”.");
     CHECK(station.loaded() == 0);
+    CHECK(station.offers(TextId::desk_redo_load));
+    kiosk::DeskPlaces places;
+    places.catalog = station.shop();
+    CHECK(kiosk::Desk(places).state().load_undone); // opened anew
+    station.touch(ui::UndoLoad{});
+    CHECK(station.lead() == "The catalog is as the last load left it.");
+    CHECK(station.loaded() == 2);
+}
+
+TEST_CASE("desk: a load that fails leaves the way back as it was, and offers none of its own")
+{
+    DeskStation station;
+    station.put("own.csv", two_rows);
+    station.put("torn.csv", torn_row);
+    station.open("own.csv");
+    station.touch(ui::LoadFile{false});
+    station.touch(ui::UndoLoad{});
+    station.open("torn.csv");
+    station.touch(ui::LoadFile{false});
+    CHECK(station.lead().starts_with("Nothing was loaded"));
+    CHECK(!station.offers(TextId::desk_undo_load));
+    CHECK(!station.offers(TextId::desk_redo_load));
+    station.touch(ui::OpenDesk{});
     CHECK(station.offers(TextId::desk_redo_load));
     station.touch(ui::UndoLoad{});
     CHECK(station.lead() == "The catalog is as the last load left it.");
     CHECK(station.loaded() == 2);
+}
+
+TEST_CASE("desk: labels are looked through only where loads have gone")
+{
+    DeskStation station;
+    station.put("own.csv", two_rows);
+    station.touch(ui::OpenDesk{});
+    CHECK(!station.offers(TextId::desk_audit));
+    station.open("own.csv");
+    station.touch(ui::LoadFile{false});
+    station.touch(ui::OpenDesk{});
+    CHECK(station.offers(TextId::desk_audit));
+}
+
+TEST_CASE("desk: whoever scans during an audit comes back to what it found")
+{
+    DeskStation station;
+    station.put("own.csv", two_rows);
+    station.open("own.csv");
+    station.touch(ui::LoadFile{false});
+    station.ask(ui::AskDesk{ui::AuditCatalog{}});
+    station.scan(test::shelf::oats);
+    CHECK(station.state().screen == ScreenId::OneLabel);
+    station.wait();
+    CHECK(station.state().screen == ScreenId::OneLabel);
+    station.ask(ui::GoBack{});
+    CHECK(station.state().screen == ScreenId::DeskAudit);
+    station.touch(ui::OpenDesk{});
+    station.touch(ui::OpenReport{});
+    CHECK(station.state().screen == ScreenId::DeskAudit);
 }
 
 TEST_CASE("desk: every page is said in the other language too, at a touch")
