@@ -146,7 +146,8 @@ namespace ui {
     X(error_empty_cell) X(error_missing_column) X(error_unknown_column) X(error_unknown_column_near) \
     X(error_not_digits) X(error_wrong_length) X(error_wrong_check_digit) X(error_not_a_product_code) \
     X(error_bad_value) X(error_doubled) X(error_bad_row_bare) X(error_bad_encoding) X(error_too_large) \
-    X(error_no_such_file) X(error_is_folder) X(error_no_catalog) X(error_newer_catalog) X(error_torn_catalog) \
+    X(error_no_such_file) X(error_release_files) X(error_is_folder) X(error_no_catalog) X(error_newer_catalog) \
+    X(error_torn_catalog) \
     X(error_torn_file) X(error_catalog_missing) X(error_cannot_read) X(error_busy) X(error_cannot_write) \
     X(error_no_foods) X(error_no_bundle) X(error_newer_bundle) X(error_damaged_bundle) X(error_damaged_part) \
     X(error_cut_bundle) \

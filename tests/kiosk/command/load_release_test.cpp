@@ -3,6 +3,7 @@
 #include "kiosk/command/load.h"
 #include "tests/support/release_maker.h"
 #include "tests/support/temp_folder.h"
+#include "tests/support/zip_maker.h"
 
 #include <doctest/doctest.h>
 
@@ -66,5 +67,30 @@ TEST_CASE("load command, release: every wrong line of a list of numbers is told 
     CHECK(empty.err.find("list.txt: found nothing, expected a product number on each line.\n") != std::string::npos);
     const auto of_folder = load({.sources = {release}, .into = shop, .numbers = release});
     CHECK(of_folder.err.starts_with(release + ": this is a folder; give the name of a file.\n"));
+    CHECK_FALSE(std::filesystem::exists(shop));
+}
+
+TEST_CASE("load command, release: a folder or zip file without all of its files names those that are missing")
+{
+    const test::TempFolder folder;
+    const auto release = release_in(folder);
+    const auto shop = folder.file("shop");
+    const auto foods = test::bytes_of(release + "/food.csv");
+    const auto branded = test::bytes_of(release + "/branded_food.csv");
+    const auto asked = [&](const std::string& source) { return load({.sources = {source}, .into = shop}); };
+    const auto words = [](const std::string& source, const std::string& missing) {
+        return "pairstand load: " + source + ": not all files of a label release are here, missing: " + missing +
+               "; unpack the whole download into one folder, or give its zip file as it was downloaded.\n";
+    };
+    std::filesystem::remove(release + "/food_nutrient.csv");
+    CHECK(asked(release).err == words(release, "food_nutrient.csv"));
+    std::filesystem::remove(release + "/branded_food.csv");
+    const auto food_alone = asked(release);
+    CHECK(food_alone.status == 2);
+    CHECK(food_alone.err == words(release, "branded_food.csv, food_nutrient.csv"));
+    const auto zip = folder.write("some.zip", test::zip_of({{"a/food.csv", foods}}));
+    CHECK(asked(zip).err == words(zip, "branded_food.csv, food_nutrient.csv"));
+    const auto more = folder.write("more.zip", test::zip_of({{"food.csv", foods}, {"branded_food.csv", branded}}));
+    CHECK(asked(more).err == words(more, "food_nutrient.csv"));
     CHECK_FALSE(std::filesystem::exists(shop));
 }

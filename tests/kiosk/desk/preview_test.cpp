@@ -79,4 +79,5 @@ TEST_CASE("preview: a release that lacks a file or a column is refused before it
     const auto no_file = look(release, folder);
     REQUIRE(!no_file);
     CHECK(no_file.error().kind == core::Error::Kind::NoSuchFile);
+    CHECK(no_file.error().place.found == "food_nutrient.csv");
 }
