@@ -3,6 +3,7 @@
 #pragma once
 
 #include "catalog/file/byte_stream.h"
+#include "catalog/load/record_set.h"
 #include "catalog/load/release_options.h"
 #include "catalog/load/release_report.h"
 #include "catalog/load/spill.h"
@@ -65,6 +66,9 @@ public:
     /// All records, in the order of taken_before. Nothing is left here.
     [[nodiscard]] std::vector<RecordHead> sorted();
 
+    /// Records that were read and are not among the others. Nothing is left here.
+    [[nodiscard]] RecordSet left_out() { return std::move(left_out_); }
+
 private:
     struct Food {
         std::uint32_t fdc_id;
@@ -73,7 +77,8 @@ private:
     };
     [[nodiscard]] const Food* food_of(std::uint32_t fdc_id) const;
     [[nodiscard]] std::string_view name_of(const Food& food) const;
-    [[nodiscard]] bool is_chosen(const core::Gtin& gtin, const ReleaseTexts& texts, std::string_view market) const;
+    [[nodiscard]] bool is_chosen(const core::Gtin& gtin, const ReleaseTexts& texts, std::string_view market);
+    void leave_out(Finding finding, std::uint32_t fdc_id, std::string_view written_code, std::string_view name);
 
     Spill* texts_;
     ReleaseChoice choice_;
@@ -81,6 +86,7 @@ private:
     std::vector<Food> foods_;
     std::string names_; ///< each ended by a line end
     std::vector<RecordHead> heads_;
+    RecordSet left_out_;
 };
 
 } // namespace catalog

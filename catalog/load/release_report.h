@@ -37,7 +37,7 @@ enum class Finding : std::uint8_t {
     TextCut,
     OwnEntryKept, ///< the leader's own entry stands, and says something else
     // rows that belong to nothing
-    LostAmounts, ///< amounts of foods that branded_food.csv does not have
+    LostAmounts, ///< amounts of foods that branded_food.csv does not have; those of records left out are none
     BadAmounts,  ///< amounts that are no numbers
     BrokenRow,   ///< a row with too few cells, or without a record number
 };

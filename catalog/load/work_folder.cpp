@@ -15,7 +15,7 @@ namespace {
 namespace fs = std::filesystem;
 using Json = nlohmann::json;
 
-constexpr int form = 2; // of what is set aside: another program's leavings are not read
+constexpr int form = 3; // of what is set aside: another program's leavings are not read
 
 std::string time_of(const fs::path& path)
 {
@@ -134,8 +134,10 @@ void WorkFolder::write_state(Done done, const ReleaseReport& report)
     done_ = done;
 }
 
-void WorkFolder::note_heads(const std::vector<RecordHead>& heads, const ReleaseReport& report)
+void WorkFolder::note_heads(const std::vector<RecordHead>& heads, const RecordSet& left_out,
+                            const ReleaseReport& report)
 {
+    left_out.write(path_ / "left_out");
     Spill spill(path_ / "heads");
     for (const auto& head : heads)
         spill.append({reinterpret_cast<const char*>(&head), sizeof head});
@@ -157,6 +159,11 @@ std::vector<RecordHead> WorkFolder::heads() const
     if (!heads.empty())
         std::memcpy(heads.data(), bytes.data(), heads.size() * sizeof(RecordHead));
     return heads;
+}
+
+RecordSet WorkFolder::left_out() const
+{
+    return RecordSet::read(path_ / "left_out");
 }
 
 ReleaseReport WorkFolder::report() const
