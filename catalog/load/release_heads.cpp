@@ -39,10 +39,10 @@ std::string_view cell(const ReleaseTable& table, Column column)
     return table.at(static_cast<std::size_t>(column));
 }
 
-/// "fdc_id 7, 036000291452: OATS".
+/// "fdc_id 7, 036000291452: OATS"; a record without a code has none there.
 std::string sample_of(std::uint32_t fdc_id, std::string_view code, std::string_view name)
 {
-    return "fdc_id " + std::to_string(fdc_id) + ", " + std::string(code.substr(0, 20)) + ": " +
+    return "fdc_id " + std::to_string(fdc_id) + (code.empty() ? "" : ", ") + std::string(code.substr(0, 20)) + ": " +
            std::string(name.substr(0, 60));
 }
 
@@ -55,6 +55,8 @@ Finding finding_of(ReleaseCode::Kind kind)
         return Finding::NotAProduct;
     case ReleaseCode::Kind::WrongDigits:
         return Finding::WrongDigits;
+    case ReleaseCode::Kind::Missing:
+        return Finding::NoCode;
     case ReleaseCode::Kind::Unreadable:
     case ReleaseCode::Kind::Product:
         break;

@@ -22,7 +22,8 @@ enum class Finding : std::uint8_t {
     Case,           ///< a carton of several
     NotAProduct,    ///< a number that names nothing outside one store
     WrongDigits,    ///< a check digit that does not fit
-    UnreadableCode, ///< no code at all
+    UnreadableCode, ///< what stands there is no code
+    NoCode,         ///< nothing stands there
     NoServingSize,
     NoName,
     NoNutrients, ///< neither the newest nor an older record has any

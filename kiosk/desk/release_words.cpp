@@ -23,6 +23,7 @@ constexpr FindingText not_taken[] = {{Finding::OlderRecord, TextId::release_olde
                                      {Finding::NotAProduct, TextId::release_not_a_product},
                                      {Finding::WrongDigits, TextId::release_wrong_digits},
                                      {Finding::UnreadableCode, TextId::release_unreadable_code},
+                                     {Finding::NoCode, TextId::release_no_code},
                                      {Finding::NoServingSize, TextId::release_no_serving_size},
                                      {Finding::NoName, TextId::release_no_name},
                                      {Finding::NoNutrients, TextId::release_no_nutrients}};

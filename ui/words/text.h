@@ -158,7 +158,8 @@ namespace ui {
     X(release_taken) X(release_read) X(release_replaced) X(release_kept) X(release_cancelled) X(release_none_taken) \
     X(release_not_taken) X(release_to_know) X(release_loose_rows) X(release_audit) X(release_such_as) X(release_older_record) \
     X(release_not_chosen) X(release_case) X(release_not_a_product) X(release_wrong_digits) \
-    X(release_unreadable_code) X(release_no_serving_size) X(release_no_name) X(release_no_nutrients) \
+    X(release_unreadable_code) X(release_no_code) X(release_no_serving_size) X(release_no_name) \
+    X(release_no_nutrients) \
     X(release_older_taken) X(release_code_completed) X(release_no_derivation) X(release_worked_back) \
     X(release_unit_guessed) X(release_unit_unknown) X(release_nutrient_twice) X(release_text_cut) \
     X(release_own_kept) X(release_lost_amounts) X(release_bad_amounts) X(release_broken_row) X(load_foods) \

@@ -103,4 +103,7 @@ TEST_CASE("release choice: a JSON food that is not asked for has no lost amounts
     const auto report = report_of(path, folder, choice);
     CHECK(report.of(Finding::NotChosen).count == 1);
     CHECK(report.of(Finding::LostAmounts).count == 0);
+    CHECK(report.of(Finding::UnreadableCode).count == 0);
+    REQUIRE(report.of(Finding::NoCode).count == 1);
+    CHECK(report.of(Finding::NoCode).samples.front() == "fdc_id 2: WITHOUT A CODE");
 }
