@@ -3,6 +3,7 @@
 #include "catalog/read/release_code.h"
 #include "catalog/read/release_table.h"
 #include "catalog/read/sheet_columns.h"
+#include "catalog/store/fold.h"
 #include "catalog/store/row.h"
 
 #include <algorithm>
@@ -106,6 +107,13 @@ ReleaseTexts split_texts(std::string_view joined)
     return texts;
 }
 
+RecordHeads::RecordHeads(Spill& texts, const ReleaseChoice& choice, ReleaseReport& report)
+    : texts_(&texts), choice_(choice), report_(&report)
+{
+    for (const auto& word : choice.words)
+        words_.push_back(fold(word));
+}
+
 core::Result<bool> RecordHeads::read_foods(ByteStream& bytes, const std::string& source,
                                            const std::function<bool(std::uint64_t)>& go_on)
 {
@@ -169,6 +177,16 @@ core::Result<bool> RecordHeads::read_branded(ByteStream& bytes, const std::strin
     return read;
 }
 
+bool RecordHeads::has_words(std::string_view name)
+{
+    if (words_.empty())
+        return true;
+    fold_into(name, folded_);
+    return std::all_of(words_.begin(), words_.end(), [&](const std::string& word) {
+        return !word.empty() && folded_.find(word) != std::string::npos; // a word of signs alone stands in no name
+    });
+}
+
 bool RecordHeads::is_chosen(const core::Gtin& gtin, const ReleaseTexts& texts, std::string_view market)
 {
     const auto category = texts[static_cast<std::size_t>(ReleaseText::Category)];
@@ -180,9 +198,7 @@ bool RecordHeads::is_chosen(const core::Gtin& gtin, const ReleaseTexts& texts, s
         std::none_of(choice_.categories.begin(), choice_.categories.end(),
                      [&](const std::string& wanted) { return in_small_letters(wanted) == in_small_letters(category); }))
         return false;
-    const auto name = in_small_letters(texts[static_cast<std::size_t>(ReleaseText::Name)]);
-    return std::all_of(choice_.words.begin(), choice_.words.end(),
-                       [&](const std::string& word) { return name.find(in_small_letters(word)) != std::string::npos; });
+    return has_words(texts[static_cast<std::size_t>(ReleaseText::Name)]);
 }
 
 void RecordHeads::leave_out(Finding finding, std::uint32_t fdc_id, std::string_view written_code, std::string_view name)

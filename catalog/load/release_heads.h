@@ -45,10 +45,7 @@ struct RecordHead {
 /// Collects the records of a release.
 class RecordHeads {
 public:
-    RecordHeads(Spill& texts, const ReleaseChoice& choice, ReleaseReport& report)
-        : texts_(&texts), choice_(choice), report_(&report)
-    {
-    }
+    RecordHeads(Spill& texts, const ReleaseChoice& choice, ReleaseReport& report);
 
     /// Names and days of the branded foods. `go_on` is asked now and then with the bytes read; false ends the reading.
     /// Errors: those of ReleaseTable, TooLarge (more foods than memory is meant for).
@@ -78,6 +75,7 @@ private:
     [[nodiscard]] const Food* food_of(std::uint32_t fdc_id) const;
     [[nodiscard]] std::string_view name_of(const Food& food) const;
     [[nodiscard]] bool is_chosen(const core::Gtin& gtin, const ReleaseTexts& texts, std::string_view market);
+    [[nodiscard]] bool has_words(std::string_view name);
     void leave_out(Finding finding, std::uint32_t fdc_id, std::string_view written_code, std::string_view name);
 
     Spill* texts_;
@@ -87,6 +85,8 @@ private:
     std::string names_; ///< each ended by a line end
     std::vector<RecordHead> heads_;
     RecordSet left_out_;
+    std::vector<std::string> words_; ///< that are asked for, folded
+    std::string folded_;             ///< the name under way
 };
 
 } // namespace catalog

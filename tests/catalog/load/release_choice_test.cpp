@@ -107,3 +107,23 @@ TEST_CASE("release choice: a JSON food that is not asked for has no lost amounts
     REQUIRE(report.of(Finding::NoCode).count == 1);
     CHECK(report.of(Finding::NoCode).samples.front() == "fdc_id 2: WITHOUT A CODE");
 }
+
+TEST_CASE("release choice: a word is found however its accents and case are written")
+{
+    const test::TempFolder folder;
+    const auto release = release_of(
+        folder,
+        {{"JALAPE\xC3\x91O CHIPS", "", ""}, {"Jalapeno dip", "", ""}, {"SUGAR-FREE GUM", "", ""}, {"OATS", "", ""}});
+    struct Asked {
+        const char* word;
+        std::size_t taken;
+    };
+    for (const auto& asked : {Asked{"jalapeno", 2}, Asked{"Jalape\xC3\xB1o", 2}, Asked{"sugar free", 1},
+                              Asked{"chip", 1}, Asked{"%", 0}, Asked{"rye", 0}}) {
+        CAPTURE(asked.word);
+        catalog::ReleaseChoice choice;
+        choice.words = {asked.word};
+        CHECK(report_of(release, folder, choice).taken == asked.taken);
+        std::filesystem::remove(folder.file("shop"));
+    }
+}
