@@ -82,6 +82,7 @@ private:
                 return release;
             release.heads = heads.sorted();
             release.left_out = heads.left_out();
+            heads.note_what_is_not_there();
             work_.note_heads(release.heads, release.left_out, loaded_.report);
         } else {
             release.heads = work_.heads();

@@ -190,6 +190,10 @@ bool RecordHeads::has_words(std::string_view name)
 bool RecordHeads::is_chosen(const core::Gtin& gtin, const ReleaseTexts& texts, std::string_view market)
 {
     const auto category = texts[static_cast<std::size_t>(ReleaseText::Category)];
+    if (!choice_.categories.empty())
+        categories_.add(category);
+    if (!choice_.market.empty())
+        markets_.add(market);
     if (!choice_.numbers.empty() && choice_.numbers.count(gtin) == 0)
         return false;
     if (!choice_.market.empty() && in_small_letters(market) != in_small_letters(choice_.market))
@@ -222,6 +226,21 @@ void RecordHeads::take(std::string_view written_code, const ReleaseTexts& texts,
     const auto joined = joined_texts(texts);
     heads_.push_back({static_cast<std::uint64_t>(key_of(*code.gtin)), texts_->append(joined),
                       static_cast<std::uint32_t>(joined.size()), fdc_id, published_on, modified_on});
+}
+
+void RecordHeads::note_what_is_not_there()
+{
+    const auto note = [&](NotThere::What what, const std::string& asked, const NamesThere& names) {
+        if (names.may_have(asked))
+            return;
+        auto like = names.like(asked);
+        const auto more = names.count() - like.size();
+        report_->not_there.push_back({what, asked, std::move(like), more});
+    };
+    for (const auto& category : choice_.categories)
+        note(NotThere::What::Category, category, categories_);
+    if (!choice_.market.empty())
+        note(NotThere::What::Market, choice_.market, markets_);
 }
 
 std::vector<RecordHead> RecordHeads::sorted()

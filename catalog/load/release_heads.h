@@ -3,6 +3,7 @@
 #pragma once
 
 #include "catalog/file/byte_stream.h"
+#include "catalog/load/names_there.h"
 #include "catalog/load/record_set.h"
 #include "catalog/load/release_options.h"
 #include "catalog/load/release_report.h"
@@ -66,6 +67,9 @@ public:
     /// Records that were read and are not among the others. Nothing is left here.
     [[nodiscard]] RecordSet left_out() { return std::move(left_out_); }
 
+    /// Puts into the report which categories and which market were asked for that no record has.
+    void note_what_is_not_there();
+
 private:
     struct Food {
         std::uint32_t fdc_id;
@@ -85,6 +89,8 @@ private:
     std::string names_; ///< each ended by a line end
     std::vector<RecordHead> heads_;
     RecordSet left_out_;
+    NamesThere categories_; ///< counted only where some are asked for
+    NamesThere markets_;
     std::vector<std::string> words_; ///< that are asked for, folded
     std::string folded_;             ///< the name under way
 };

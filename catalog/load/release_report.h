@@ -52,6 +52,15 @@ struct Found {
     std::vector<std::string> samples;
 };
 
+/// A category or a market that was asked for and that no record has.
+struct NotThere {
+    enum class What { Category, Market };
+    What what;
+    std::string asked;
+    std::vector<std::string> there; ///< some that records have: the nearest, then those of most records
+    std::size_t more = 0;           ///< how many others there are
+};
+
 /// What came of a release.
 class ReleaseReport {
 public:
@@ -87,7 +96,8 @@ public:
     std::size_t replaced = 0; ///< of these, how many stand in place of an older entry
     std::size_t kept = 0;     ///< products of the catalog that the release does not have, or may not replace
     std::uint64_t bytes = 0;  ///< of the files read
-    AuditTally audit;         ///< what is doubtful in the new catalog, all its labels
+    std::vector<NotThere> not_there;
+    AuditTally audit; ///< what is doubtful in the new catalog, all its labels
 
 private:
     std::array<Found, finding_count> found_;

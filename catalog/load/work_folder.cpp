@@ -31,7 +31,13 @@ Json json_of(const ReleaseReport& report)
         const auto& found = report.of(static_cast<Finding>(i));
         findings.push_back({{"count", found.count}, {"samples", found.samples}});
     }
-    return {{"records", report.records}, {"amounts", report.amounts}, {"findings", findings}};
+    Json not_there = Json::array();
+    for (const auto& name : report.not_there)
+        not_there.push_back({{"category", name.what == NotThere::What::Category},
+                             {"asked", name.asked},
+                             {"there", name.there},
+                             {"more", name.more}});
+    return {{"records", report.records}, {"amounts", report.amounts}, {"findings", findings}, {"not_there", not_there}};
 }
 
 ReleaseReport report_of(const Json& json)
@@ -39,6 +45,11 @@ ReleaseReport report_of(const Json& json)
     ReleaseReport report;
     report.records = json.at("records").get<std::size_t>();
     report.amounts = json.at("amounts").get<std::size_t>();
+    for (const auto& name : json.at("not_there"))
+        report.not_there.push_back({name.at("category").get<bool>() ? NotThere::What::Category : NotThere::What::Market,
+                                    name.at("asked").get<std::string>(),
+                                    name.at("there").get<std::vector<std::string>>(),
+                                    name.at("more").get<std::size_t>()});
     const auto& findings = json.at("findings");
     for (std::size_t i = 0; i < finding_count; ++i)
         report.restore(static_cast<Finding>(i), {findings.at(i).at("count").get<std::size_t>(),

@@ -156,6 +156,8 @@ namespace ui {
     X(keys_fingerprint) X(keys_none) X(keys_forgotten) X(seal_done) X(seal_stayed) X(install_done) \
     X(install_came_along) X(install_again) X(install_own_again) X(load_behind_bundle) \
     X(release_taken) X(release_read) X(release_replaced) X(release_kept) X(release_cancelled) X(release_none_taken) \
+    X(release_no_category) X(release_no_categories) X(release_no_market) X(release_no_markets) \
+    X(release_and_more) \
     X(release_not_taken) X(release_to_know) X(release_loose_rows) X(release_audit) X(release_such_as) X(release_older_record) \
     X(release_not_chosen) X(release_case) X(release_not_a_product) X(release_wrong_digits) \
     X(release_unreadable_code) X(release_no_code) X(release_no_serving_size) X(release_no_name) \

@@ -1,5 +1,6 @@
 // A part of a release: what is asked for, what is left out, and what the report says of it.
 #include "catalog/load/load_release.h"
+#include "catalog/load/names_there.h"
 #include "catalog/load/record_set.h"
 #include "catalog/store/store.h"
 #include "tests/catalog/products.h"
@@ -106,6 +107,53 @@ TEST_CASE("release choice: a JSON food that is not asked for has no lost amounts
     CHECK(report.of(Finding::UnreadableCode).count == 0);
     REQUIRE(report.of(Finding::NoCode).count == 1);
     CHECK(report.of(Finding::NoCode).samples.front() == "fdc_id 2: WITHOUT A CODE");
+}
+
+TEST_CASE("release choice: a category or a market that no record has is told with those that are there")
+{
+    const test::TempFolder folder;
+    const auto release = release_of(folder, {{"OATS", "Cereal", "United States"},
+                                             {"RYE", "Bread", "United States"},
+                                             {"CORN", "Cereal", "New Zealand"},
+                                             {"RICE", "Rice", ""}});
+    catalog::ReleaseChoice choice;
+    choice.categories = {"Braed", "CEREAL"};
+    auto report = report_of(release, folder, choice);
+    CHECK(report.taken == 2);
+    REQUIRE(report.not_there.size() == 1);
+    CHECK(report.not_there[0].asked == "Braed");
+    CHECK(report.not_there[0].there == std::vector<std::string>{"Bread", "Cereal", "Rice"});
+    CHECK(report.not_there[0].more == 0);
+    choice = {};
+    choice.market = "US";
+    report = report_of(release, folder, choice);
+    CHECK(report.taken == 0);
+    REQUIRE(report.not_there.size() == 1);
+    CHECK(report.not_there[0].what == catalog::NotThere::What::Market);
+    CHECK(report.not_there[0].there == std::vector<std::string>{"United States", "New Zealand"});
+    choice.market = "united states";
+    choice.words = {"nothing has this"};
+    CHECK(report_of(release, folder, choice).not_there.empty());
+}
+
+TEST_CASE("release choice: names that are there are told bounded, and a hostile file fills no memory")
+{
+    catalog::NamesThere names;
+    for (int i = 0; i < 30; ++i)
+        names.add("Category " + std::to_string(i));
+    names.add("category 7");
+    names.add("");
+    names.add(std::string(5'000, 'x'));
+    CHECK(names.count() == 30);
+    CHECK(names.may_have("CATEGORY 7"));
+    CHECK_FALSE(names.may_have("Bread"));
+    CHECK(names.like("Bread").size() == 5);
+    CHECK(names.like("Bread").front() == "Category 7"); // of most records
+    CHECK(names.like("Categroy 9").front() == "Category 9");
+    for (int i = 0; i < 10'000; ++i)
+        names.add("More " + std::to_string(i));
+    CHECK(names.count() == 2'000);
+    CHECK(names.may_have("Bread")); // nobody knows
 }
 
 TEST_CASE("release choice: a word is found however its accents and case are written")
