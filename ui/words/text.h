@@ -154,7 +154,7 @@ namespace ui {
     X(error_unknown_key) X(error_other_key) X(error_foreign_key) X(error_older_bundle) X(error_nothing_before) \
     X(error_damaged_record) X(error_no_key) X(error_already_there) X(error_no_room) X(bundle_named) X(keys_made) \
     X(keys_fingerprint) X(keys_none) X(keys_forgotten) X(seal_done) X(seal_stayed) X(install_done) \
-    X(install_came_along) X(install_again) X(install_own_again) X(load_behind_bundle) \
+    X(install_came_along) X(install_again) X(install_own_again) X(load_behind_bundle) X(export_only_csv) \
     X(release_taken) X(release_read) X(release_replaced) X(release_kept) X(release_cancelled) X(release_none_taken) \
     X(release_no_category) X(release_no_categories) X(release_no_market) X(release_no_markets) \
     X(release_and_more) \
