@@ -73,7 +73,7 @@ private:
 
     core::Result<ReadRelease> heads()
     {
-        ReadRelease release{{}, {}, files_.json ? json_digits : 0, 0};
+        ReadRelease release{{}, {}, files_.json ? json_digits : 0, 0, {}};
         if (work_.done() == WorkFolder::Done::Nothing) {
             RecordHeads heads(texts_, asked_.choice, loaded_.report);
             if (const auto read = files_.json ? json_heads(heads) : csv_heads(heads); !read)
@@ -81,9 +81,13 @@ private:
             if (loaded_.cancelled)
                 return release;
             release.heads = heads.sorted();
-            work_.note_heads(release.heads, loaded_.report);
-        } else
+            release.left_out = heads.left_out();
+            heads.note_what_is_not_there();
+            work_.note_heads(release.heads, release.left_out, loaded_.report);
+        } else {
             release.heads = work_.heads();
+            release.left_out = work_.left_out();
+        }
         release.newest_day = newest_day(release.heads);
         release.name = release_name(release.newest_day);
         return release;
@@ -120,7 +124,7 @@ private:
             return json_amounts(place_of, parts);
         return file(files_.amounts, Stage::Amounts, files_.food.size + files_.branded.size,
                     [&](ByteStream& bytes, const std::string& name, const auto& go_on) {
-                        return read_amounts(bytes, name, place_of, parts, loaded_.report, go_on);
+                        return read_amounts(bytes, name, place_of, release.left_out, parts, loaded_.report, go_on);
                     });
     }
 

@@ -127,7 +127,7 @@ std::vector<SpilledAmount> AmountParts::read(std::size_t part) const
 }
 
 core::Result<bool> read_amounts(ByteStream& bytes, const std::string& source, const PlaceOfRecord& place_of,
-                                AmountParts& parts, ReleaseReport& report,
+                                const RecordSet& left_out, AmountParts& parts, ReleaseReport& report,
                                 const std::function<bool(std::uint64_t)>& go_on)
 {
     auto table = ReleaseTable::open(bytes, source, amount_columns());
@@ -142,8 +142,9 @@ core::Result<bool> read_amounts(ByteStream& bytes, const std::string& source, co
         const auto fdc_id = read_whole(cell(*table, AmountColumn::FdcId));
         const auto place = fdc_id ? place_of[*fdc_id] : PlaceOfRecord::none;
         if (place == PlaceOfRecord::none) {
-            report.note(Finding::LostAmounts,
-                        [&] { return "fdc_id " + std::string(cell(*table, AmountColumn::FdcId)); });
+            if (!fdc_id || !left_out.has(*fdc_id))
+                report.note(Finding::LostAmounts,
+                            [&] { return "fdc_id " + std::string(cell(*table, AmountColumn::FdcId)); });
             return {};
         }
         const auto amount = read_amount(cell(*table, AmountColumn::Amount));
@@ -171,15 +172,13 @@ void add_amounts(const JsonFood& food, const PlaceOfRecord& place_of, AmountPart
     for (std::size_t i = 0; i < food.bad_amounts; ++i)
         report.note(Finding::BadAmounts, sample);
     const auto place = place_of[food.fdc_id];
-    for (const auto& amount : food.amounts) {
-        if (place == PlaceOfRecord::none)
-            report.note(Finding::LostAmounts, sample);
-        else
-            parts.add(place,
-                      {place, amount.amount.mantissa, amount.nutrient, static_cast<std::uint8_t>(amount.derivation),
-                       amount.amount.decimals,
-                       amount.percent == no_percent ? std::uint8_t{255} : static_cast<std::uint8_t>(amount.percent)});
-    }
+    if (place == PlaceOfRecord::none)
+        return;
+    for (const auto& amount : food.amounts)
+        parts.add(place,
+                  {place, amount.amount.mantissa, amount.nutrient, static_cast<std::uint8_t>(amount.derivation),
+                   amount.amount.decimals,
+                   amount.percent == no_percent ? std::uint8_t{255} : static_cast<std::uint8_t>(amount.percent)});
 }
 
 } // namespace catalog

@@ -62,12 +62,14 @@ private:
     std::vector<Spill> spills_;
 };
 
-/// Reads food_nutrient.csv into `parts`. Errors: those of ReleaseTable. False where `go_on` ended it.
+/// Reads food_nutrient.csv into `parts`. Amounts of records that were left out are passed over; those of foods without
+/// a record are counted. Errors: those of ReleaseTable. False where `go_on` ended it.
 [[nodiscard]] core::Result<bool> read_amounts(ByteStream& bytes, const std::string& source,
-                                              const PlaceOfRecord& place_of, AmountParts& parts, ReleaseReport& report,
+                                              const PlaceOfRecord& place_of, const RecordSet& left_out,
+                                              AmountParts& parts, ReleaseReport& report,
                                               const std::function<bool(std::uint64_t)>& go_on);
 
-/// The amounts of one food of the JSON form.
+/// The amounts of one food of the JSON form; nothing for one that was left out.
 void add_amounts(const JsonFood& food, const PlaceOfRecord& place_of, AmountParts& parts, ReleaseReport& report);
 
 } // namespace catalog

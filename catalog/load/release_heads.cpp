@@ -2,10 +2,11 @@
 
 #include "catalog/read/release_code.h"
 #include "catalog/read/release_table.h"
+#include "catalog/read/sheet_columns.h"
+#include "catalog/store/fold.h"
 #include "catalog/store/row.h"
 
 #include <algorithm>
-#include <cctype>
 
 namespace catalog {
 namespace {
@@ -39,12 +40,11 @@ std::string_view cell(const ReleaseTable& table, Column column)
     return table.at(static_cast<std::size_t>(column));
 }
 
-std::string lower(std::string_view text)
+/// "fdc_id 7, 036000291452: OATS"; a record without a code has none there.
+std::string sample_of(std::uint32_t fdc_id, std::string_view code, std::string_view name)
 {
-    std::string small(text);
-    for (char& letter : small)
-        letter = static_cast<char>(std::tolower(static_cast<unsigned char>(letter)));
-    return small;
+    return "fdc_id " + std::to_string(fdc_id) + (code.empty() ? "" : ", ") + std::string(code.substr(0, 20)) + ": " +
+           std::string(name.substr(0, 60));
 }
 
 Finding finding_of(ReleaseCode::Kind kind)
@@ -56,6 +56,8 @@ Finding finding_of(ReleaseCode::Kind kind)
         return Finding::NotAProduct;
     case ReleaseCode::Kind::WrongDigits:
         return Finding::WrongDigits;
+    case ReleaseCode::Kind::Missing:
+        return Finding::NoCode;
     case ReleaseCode::Kind::Unreadable:
     case ReleaseCode::Kind::Product:
         break;
@@ -103,6 +105,13 @@ ReleaseTexts split_texts(std::string_view joined)
         joined.remove_prefix(std::min(end + 1, joined.size()));
     }
     return texts;
+}
+
+RecordHeads::RecordHeads(Spill& texts, const ReleaseChoice& choice, ReleaseReport& report)
+    : texts_(&texts), choice_(choice), report_(&report)
+{
+    for (const auto& word : choice.words)
+        words_.push_back(fold(word));
 }
 
 core::Result<bool> RecordHeads::read_foods(ByteStream& bytes, const std::string& source,
@@ -153,6 +162,8 @@ core::Result<bool> RecordHeads::read_branded(ByteStream& bytes, const std::strin
         const auto fdc_id = read_whole(cell(*table, BrandedColumn::FdcId));
         if (!fdc_id || !table->complete()) {
             report_->note(Finding::BrokenRow, [&] { return source + ":" + std::to_string(row); });
+            if (fdc_id)
+                left_out_.add(*fdc_id);
             return {};
         }
         const auto* food = food_of(*fdc_id);
@@ -166,20 +177,38 @@ core::Result<bool> RecordHeads::read_branded(ByteStream& bytes, const std::strin
     return read;
 }
 
-bool RecordHeads::is_chosen(const core::Gtin& gtin, const ReleaseTexts& texts, std::string_view market) const
+bool RecordHeads::has_words(std::string_view name)
 {
+    if (words_.empty())
+        return true;
+    fold_into(name, folded_);
+    return std::all_of(words_.begin(), words_.end(), [&](const std::string& word) {
+        return !word.empty() && folded_.find(word) != std::string::npos; // a word of signs alone stands in no name
+    });
+}
+
+bool RecordHeads::is_chosen(const core::Gtin& gtin, const ReleaseTexts& texts, std::string_view market)
+{
+    const auto category = texts[static_cast<std::size_t>(ReleaseText::Category)];
+    if (!choice_.categories.empty())
+        categories_.add(category);
+    if (!choice_.market.empty())
+        markets_.add(market);
     if (!choice_.numbers.empty() && choice_.numbers.count(gtin) == 0)
         return false;
-    if (!choice_.market.empty() && lower(market) != lower(choice_.market))
+    if (!choice_.market.empty() && in_small_letters(market) != in_small_letters(choice_.market))
         return false;
-    const auto category = lower(texts[static_cast<std::size_t>(ReleaseText::Category)]);
     if (!choice_.categories.empty() &&
         std::none_of(choice_.categories.begin(), choice_.categories.end(),
-                     [&](const std::string& wanted) { return lower(wanted) == category; }))
+                     [&](const std::string& wanted) { return in_small_letters(wanted) == in_small_letters(category); }))
         return false;
-    const auto name = lower(texts[static_cast<std::size_t>(ReleaseText::Name)]);
-    return std::all_of(choice_.words.begin(), choice_.words.end(),
-                       [&](const std::string& word) { return name.find(lower(word)) != std::string::npos; });
+    return has_words(texts[static_cast<std::size_t>(ReleaseText::Name)]);
+}
+
+void RecordHeads::leave_out(Finding finding, std::uint32_t fdc_id, std::string_view written_code, std::string_view name)
+{
+    left_out_.add(fdc_id);
+    report_->note(finding, [&] { return sample_of(fdc_id, written_code, name); });
 }
 
 void RecordHeads::take(std::string_view written_code, const ReleaseTexts& texts, std::string_view market,
@@ -187,19 +216,31 @@ void RecordHeads::take(std::string_view written_code, const ReleaseTexts& texts,
 {
     ++report_->records;
     const auto code = read_release_code(written_code);
-    const auto sample = [&] {
-        return "fdc_id " + std::to_string(fdc_id) + ", " + std::string(written_code.substr(0, 20)) + ": " +
-               std::string(texts[static_cast<std::size_t>(ReleaseText::Name)].substr(0, 60));
-    };
+    const auto name = texts[static_cast<std::size_t>(ReleaseText::Name)];
     if (code.kind != ReleaseCode::Kind::Product)
-        return report_->note(finding_of(code.kind), sample);
+        return leave_out(finding_of(code.kind), fdc_id, written_code, name);
     if (!choice_.all() && !is_chosen(*code.gtin, texts, market))
-        return report_->note(Finding::NotChosen, sample);
+        return leave_out(Finding::NotChosen, fdc_id, written_code, name);
     if (code.completed)
-        report_->note(Finding::CodeCompleted, sample);
+        report_->note(Finding::CodeCompleted, [&] { return sample_of(fdc_id, written_code, name); });
     const auto joined = joined_texts(texts);
     heads_.push_back({static_cast<std::uint64_t>(key_of(*code.gtin)), texts_->append(joined),
                       static_cast<std::uint32_t>(joined.size()), fdc_id, published_on, modified_on});
+}
+
+void RecordHeads::note_what_is_not_there()
+{
+    const auto note = [&](NotThere::What what, const std::string& asked, const NamesThere& names) {
+        if (names.may_have(asked))
+            return;
+        auto like = names.like(asked);
+        const auto more = names.count() - like.size();
+        report_->not_there.push_back({what, asked, std::move(like), more});
+    };
+    for (const auto& category : choice_.categories)
+        note(NotThere::What::Category, category, categories_);
+    if (!choice_.market.empty())
+        note(NotThere::What::Market, choice_.market, markets_);
 }
 
 std::vector<RecordHead> RecordHeads::sorted()

@@ -3,6 +3,8 @@
 #pragma once
 
 #include "catalog/file/byte_stream.h"
+#include "catalog/load/names_there.h"
+#include "catalog/load/record_set.h"
 #include "catalog/load/release_options.h"
 #include "catalog/load/release_report.h"
 #include "catalog/load/spill.h"
@@ -44,10 +46,7 @@ struct RecordHead {
 /// Collects the records of a release.
 class RecordHeads {
 public:
-    RecordHeads(Spill& texts, const ReleaseChoice& choice, ReleaseReport& report)
-        : texts_(&texts), choice_(choice), report_(&report)
-    {
-    }
+    RecordHeads(Spill& texts, const ReleaseChoice& choice, ReleaseReport& report);
 
     /// Names and days of the branded foods. `go_on` is asked now and then with the bytes read; false ends the reading.
     /// Errors: those of ReleaseTable, TooLarge (more foods than memory is meant for).
@@ -65,6 +64,12 @@ public:
     /// All records, in the order of taken_before. Nothing is left here.
     [[nodiscard]] std::vector<RecordHead> sorted();
 
+    /// Records that were read and are not among the others. Nothing is left here.
+    [[nodiscard]] RecordSet left_out() { return std::move(left_out_); }
+
+    /// Puts into the report which categories and which market were asked for that no record has.
+    void note_what_is_not_there();
+
 private:
     struct Food {
         std::uint32_t fdc_id;
@@ -73,7 +78,9 @@ private:
     };
     [[nodiscard]] const Food* food_of(std::uint32_t fdc_id) const;
     [[nodiscard]] std::string_view name_of(const Food& food) const;
-    [[nodiscard]] bool is_chosen(const core::Gtin& gtin, const ReleaseTexts& texts, std::string_view market) const;
+    [[nodiscard]] bool is_chosen(const core::Gtin& gtin, const ReleaseTexts& texts, std::string_view market);
+    [[nodiscard]] bool has_words(std::string_view name);
+    void leave_out(Finding finding, std::uint32_t fdc_id, std::string_view written_code, std::string_view name);
 
     Spill* texts_;
     ReleaseChoice choice_;
@@ -81,6 +88,11 @@ private:
     std::vector<Food> foods_;
     std::string names_; ///< each ended by a line end
     std::vector<RecordHead> heads_;
+    RecordSet left_out_;
+    NamesThere categories_; ///< counted only where some are asked for
+    NamesThere markets_;
+    std::vector<std::string> words_; ///< that are asked for, folded
+    std::string folded_;             ///< the name under way
 };
 
 } // namespace catalog

@@ -14,7 +14,7 @@ namespace catalog {
 /// Which products are wanted; what is empty asks for nothing, and all of them together are asked for.
 struct ReleaseChoice {
     std::vector<std::string> categories; ///< as the release names them; letters of either case
-    std::vector<std::string> words;      ///< every one of them stands in the name; letters of either case
+    std::vector<std::string> words;      ///< every one stands in the name, folded (catalog/store/fold.h)
     std::string market;                  ///< "United States"; letters of either case
     std::set<core::Gtin> numbers;
     [[nodiscard]] bool all() const { return categories.empty() && words.empty() && market.empty() && numbers.empty(); }

@@ -16,6 +16,7 @@ struct ReadRelease {
     std::string name;              ///< "FoodData Central, Branded Foods, 2023-10-26"
     int significant_digits = 0;    ///< see ServingBehind
     std::uint32_t newest_day = 0;  ///< of its records; 0: none has a day
+    RecordSet left_out = {};       ///< records that were read and are not among the heads
 };
 
 /// The day of the newest record; 0 where none has one.

@@ -22,7 +22,8 @@ enum class Finding : std::uint8_t {
     Case,           ///< a carton of several
     NotAProduct,    ///< a number that names nothing outside one store
     WrongDigits,    ///< a check digit that does not fit
-    UnreadableCode, ///< no code at all
+    UnreadableCode, ///< what stands there is no code
+    NoCode,         ///< nothing stands there
     NoServingSize,
     NoName,
     NoNutrients, ///< neither the newest nor an older record has any
@@ -37,7 +38,7 @@ enum class Finding : std::uint8_t {
     TextCut,
     OwnEntryKept, ///< the leader's own entry stands, and says something else
     // rows that belong to nothing
-    LostAmounts, ///< amounts of foods that branded_food.csv does not have
+    LostAmounts, ///< amounts of foods that branded_food.csv does not have; those of records left out are none
     BadAmounts,  ///< amounts that are no numbers
     BrokenRow,   ///< a row with too few cells, or without a record number
 };
@@ -49,6 +50,15 @@ struct Found {
     static constexpr std::size_t looked_at = 200; ///< so many are looked at for samples that differ
     std::size_t count = 0;
     std::vector<std::string> samples;
+};
+
+/// A category or a market that was asked for and that no record has.
+struct NotThere {
+    enum class What { Category, Market };
+    What what;
+    std::string asked;
+    std::vector<std::string> there; ///< some that records have: the nearest, then those of most records
+    std::size_t more = 0;           ///< how many others there are
 };
 
 /// What came of a release.
@@ -86,7 +96,8 @@ public:
     std::size_t replaced = 0; ///< of these, how many stand in place of an older entry
     std::size_t kept = 0;     ///< products of the catalog that the release does not have, or may not replace
     std::uint64_t bytes = 0;  ///< of the files read
-    AuditTally audit;         ///< what is doubtful in the new catalog, all its labels
+    std::vector<NotThere> not_there;
+    AuditTally audit; ///< what is doubtful in the new catalog, all its labels
 
 private:
     std::array<Found, finding_count> found_;

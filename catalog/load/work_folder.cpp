@@ -15,7 +15,7 @@ namespace {
 namespace fs = std::filesystem;
 using Json = nlohmann::json;
 
-constexpr int form = 2; // of what is set aside: another program's leavings are not read
+constexpr int form = 3; // of what is set aside: another program's leavings are not read
 
 std::string time_of(const fs::path& path)
 {
@@ -31,7 +31,13 @@ Json json_of(const ReleaseReport& report)
         const auto& found = report.of(static_cast<Finding>(i));
         findings.push_back({{"count", found.count}, {"samples", found.samples}});
     }
-    return {{"records", report.records}, {"amounts", report.amounts}, {"findings", findings}};
+    Json not_there = Json::array();
+    for (const auto& name : report.not_there)
+        not_there.push_back({{"category", name.what == NotThere::What::Category},
+                             {"asked", name.asked},
+                             {"there", name.there},
+                             {"more", name.more}});
+    return {{"records", report.records}, {"amounts", report.amounts}, {"findings", findings}, {"not_there", not_there}};
 }
 
 ReleaseReport report_of(const Json& json)
@@ -39,6 +45,11 @@ ReleaseReport report_of(const Json& json)
     ReleaseReport report;
     report.records = json.at("records").get<std::size_t>();
     report.amounts = json.at("amounts").get<std::size_t>();
+    for (const auto& name : json.at("not_there"))
+        report.not_there.push_back({name.at("category").get<bool>() ? NotThere::What::Category : NotThere::What::Market,
+                                    name.at("asked").get<std::string>(),
+                                    name.at("there").get<std::vector<std::string>>(),
+                                    name.at("more").get<std::size_t>()});
     const auto& findings = json.at("findings");
     for (std::size_t i = 0; i < finding_count; ++i)
         report.restore(static_cast<Finding>(i), {findings.at(i).at("count").get<std::size_t>(),
@@ -134,8 +145,10 @@ void WorkFolder::write_state(Done done, const ReleaseReport& report)
     done_ = done;
 }
 
-void WorkFolder::note_heads(const std::vector<RecordHead>& heads, const ReleaseReport& report)
+void WorkFolder::note_heads(const std::vector<RecordHead>& heads, const RecordSet& left_out,
+                            const ReleaseReport& report)
 {
+    left_out.write(path_ / "left_out");
     Spill spill(path_ / "heads");
     for (const auto& head : heads)
         spill.append({reinterpret_cast<const char*>(&head), sizeof head});
@@ -157,6 +170,11 @@ std::vector<RecordHead> WorkFolder::heads() const
     if (!heads.empty())
         std::memcpy(heads.data(), bytes.data(), heads.size() * sizeof(RecordHead));
     return heads;
+}
+
+RecordSet WorkFolder::left_out() const
+{
+    return RecordSet::read(path_ / "left_out");
 }
 
 ReleaseReport WorkFolder::report() const

@@ -31,11 +31,12 @@ public:
     [[nodiscard]] Done done() const { return done_; }
 
     /// Notes that the records are chosen and their texts set aside; that the amounts are set aside.
-    void note_heads(const std::vector<RecordHead>& heads, const ReleaseReport& report);
+    void note_heads(const std::vector<RecordHead>& heads, const RecordSet& left_out, const ReleaseReport& report);
     void note_amounts(const ReleaseReport& report);
 
     /// What was noted. Throws std::runtime_error when it is not there or not whole.
     [[nodiscard]] std::vector<RecordHead> heads() const;
+    [[nodiscard]] RecordSet left_out() const;
     [[nodiscard]] ReleaseReport report() const;
 
     /// Throws everything away: the load is at its end, or was cancelled.

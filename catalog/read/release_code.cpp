@@ -70,6 +70,8 @@ ReleaseCode read_release_code(std::string_view written)
         written.remove_prefix(1);
     while (!written.empty() && written.back() == ' ')
         written.remove_suffix(1);
+    if (written.empty())
+        return {Kind::Missing, std::nullopt};
     const bool digits_only = std::all_of(written.begin(), written.end(), [](char c) { return c >= '0' && c <= '9'; });
     if (!digits_only || written.size() < 7 || written.size() > 14)
         return {Kind::Unreadable, std::nullopt};

@@ -17,6 +17,7 @@ struct ReleaseCode {
         NotAProduct, ///< names nothing outside one store, or no food
         WrongDigits, ///< a check digit that does not fit, in every way to read it
         Unreadable,  ///< no digits, or a number of them that no code has
+        Missing,     ///< nothing stands there
     };
     Kind kind;
     std::optional<core::Gtin> gtin; ///< of a product or a case

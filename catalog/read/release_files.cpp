@@ -11,9 +11,21 @@ namespace {
 
 namespace fs = std::filesystem;
 
+constexpr const char* food_name = "food.csv";
 constexpr const char* branded_name = "branded_food.csv";
+constexpr const char* amounts_name = "food_nutrient.csv";
 
-/// The folder in which a release's files lie: this one, or the only one in it that has them.
+/// Whether any of a release's files lies there.
+bool has_some(const fs::path& folder)
+{
+    std::error_code error;
+    for (const char* name : {branded_name, amounts_name, food_name})
+        if (fs::exists(folder / name, error))
+            return true;
+    return false;
+}
+
+/// The folder in which a release's files lie: this one, or the one in it that has them, all or some.
 std::optional<fs::path> folder_of_release(const fs::path& source)
 {
     std::error_code error;
@@ -21,10 +33,18 @@ std::optional<fs::path> folder_of_release(const fs::path& source)
         return std::nullopt;
     if (fs::exists(source / branded_name, error))
         return source;
-    for (fs::directory_iterator entry(source, error), end; !error && entry != end; entry.increment(error))
-        if (entry->is_directory(error) && fs::exists(entry->path() / branded_name, error))
+    std::optional<fs::path> some;
+    if (has_some(source))
+        some = source;
+    for (fs::directory_iterator entry(source, error), end; !error && entry != end; entry.increment(error)) {
+        if (!entry->is_directory(error))
+            continue;
+        if (fs::exists(entry->path() / branded_name, error))
             return entry->path();
-    return std::nullopt;
+        if (!some && has_some(entry->path()))
+            some = entry->path();
+    }
+    return some;
 }
 
 ReleaseFile file_in(const fs::path& folder, const char* name, std::string& missing)
@@ -92,6 +112,13 @@ bool is_json_name(const std::string& name)
     return name.ends_with(".json") || name.ends_with(".JSON");
 }
 
+/// Whether a zip file holds any of a release's tables.
+bool has_some(const ZipFile& zip)
+{
+    return member_named(zip, branded_name) != nullptr || member_named(zip, amounts_name) != nullptr ||
+           member_named(zip, food_name) != nullptr;
+}
+
 /// The largest JSON file in a zip file, if it has no CSV of a release.
 const ZipMember* json_member(const ZipFile& zip)
 {
@@ -119,11 +146,11 @@ template<class Place>
 core::Result<ReleaseFiles> found_in(const fs::path& source, Place file)
 {
     std::string missing;
-    ReleaseFiles files{file("food.csv", missing), file(branded_name, missing), file("food_nutrient.csv", missing),
+    ReleaseFiles files{file(food_name, missing), file(branded_name, missing), file(amounts_name, missing),
                        std::nullopt};
     if (!missing.empty())
-        return core::refuse(core::Error::Kind::NoSuchFile, missing,
-                            core::Place{(source / missing).string(), 0, {}, {}, missing});
+        return core::refuse(core::Error::Kind::NoSuchFile, "not all files of a release",
+                            core::Place{source.string(), 0, {}, missing, {}});
     return files;
 }
 
@@ -134,7 +161,7 @@ bool is_release(const fs::path& source)
     if (!begins_as_zip(source))
         return is_json_file(source) || folder_of_release(source).has_value();
     const auto zip = ZipFile::open(source.string()); // workbooks are zip files too
-    return zip && (member_named(*zip, branded_name) != nullptr || json_member(*zip) != nullptr);
+    return zip && (has_some(*zip) || json_member(*zip) != nullptr);
 }
 
 core::Result<ReleaseFiles> find_release(const fs::path& source)

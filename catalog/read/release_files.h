@@ -30,11 +30,11 @@ struct ReleaseFiles {
     [[nodiscard]] std::uint64_t size() const { return json ? 2 * json->size : food.size + branded.size + amounts.size; }
 };
 
-/// Whether a path is meant as a release: a folder in which branded_food.csv lies, a JSON file, or a zip file that has
+/// Whether a path is meant as a release: a folder in which one of its tables lies, a JSON file, or a zip file that has
 /// one of them.
 [[nodiscard]] bool is_release(const std::filesystem::path& source);
 
-/// The files. Errors: NoSuchFile, with the names of all that are missing; those of ZipFile::open.
+/// The files. Errors: NoSuchFile, with the names of all that are missing in `place.found`; those of ZipFile::open.
 [[nodiscard]] core::Result<ReleaseFiles> find_release(const std::filesystem::path& source);
 
 } // namespace catalog

@@ -66,31 +66,6 @@ std::vector<SheetColumn> make_columns()
     return columns;
 }
 
-/// How many letters have to be put in, taken out or changed to make one text the other; `enough` when it is as many or
-/// more, which is found sooner.
-std::size_t edits_between(std::string_view a, std::string_view b, std::size_t enough)
-{
-    if (std::max(a.size(), b.size()) - std::min(a.size(), b.size()) >= enough)
-        return enough;
-    std::vector<std::size_t> row(b.size() + 1);
-    for (std::size_t j = 0; j <= b.size(); ++j)
-        row[j] = j;
-    for (std::size_t i = 1; i <= a.size(); ++i) {
-        std::size_t diagonal = row[0];
-        row[0] = i;
-        std::size_t least = i;
-        for (std::size_t j = 1; j <= b.size(); ++j) {
-            const std::size_t changed = diagonal + (a[i - 1] == b[j - 1] ? 0U : 1U);
-            diagonal = row[j];
-            row[j] = std::min({changed, row[j] + 1, row[j - 1] + 1});
-            least = std::min(least, row[j]);
-        }
-        if (least >= enough)
-            return enough;
-    }
-    return row[b.size()];
-}
-
 /// The nearest of some names, if a slip of the pen explains the difference: a third of the letters, or a missing end
 /// ("sodium" for "sodium_mg").
 class Nearest {
@@ -139,6 +114,29 @@ const SheetColumn* sheet_column(std::string_view name)
     }();
     const auto found = by_name.find(name);
     return found == by_name.end() ? nullptr : found->second;
+}
+
+std::size_t edits_between(std::string_view a, std::string_view b, std::size_t enough)
+{
+    if (std::max(a.size(), b.size()) - std::min(a.size(), b.size()) >= enough)
+        return enough;
+    std::vector<std::size_t> row(b.size() + 1);
+    for (std::size_t j = 0; j <= b.size(); ++j)
+        row[j] = j;
+    for (std::size_t i = 1; i <= a.size(); ++i) {
+        std::size_t diagonal = row[0];
+        row[0] = i;
+        std::size_t least = i;
+        for (std::size_t j = 1; j <= b.size(); ++j) {
+            const std::size_t changed = diagonal + (a[i - 1] == b[j - 1] ? 0U : 1U);
+            diagonal = row[j];
+            row[j] = std::min({changed, row[j] + 1, row[j - 1] + 1});
+            least = std::min(least, row[j]);
+        }
+        if (least >= enough)
+            return enough;
+    }
+    return row[b.size()];
 }
 
 std::string nearest_column(std::string_view name)

@@ -93,4 +93,8 @@ struct SheetColumn {
 /// A to Z written small; all other letters stay.
 [[nodiscard]] std::string in_small_letters(std::string_view text);
 
+/// How many letters have to be put in, taken out or changed to make one text the other; `enough` when it is as many or
+/// more, which is found sooner.
+[[nodiscard]] std::size_t edits_between(std::string_view a, std::string_view b, std::size_t enough);
+
 } // namespace catalog

@@ -6,6 +6,9 @@
 #include "kiosk/files/languages.h"
 #include "ui/words/error_words.h"
 
+#include <algorithm>
+#include <cctype>
+#include <filesystem>
 #include <ostream>
 
 namespace kiosk {
@@ -21,6 +24,14 @@ int refused(const core::Error& error, const ui::Language& language, std::ostream
 {
     err << "pairstand export: " << ui::sentence(error, language) << '\n';
     return 2;
+}
+
+/// Whether a program for sheets would open a file of this name as a workbook, which CSV is not.
+bool is_workbook_name(const std::string& name)
+{
+    auto ending = std::filesystem::path(name).extension().string();
+    std::ranges::transform(ending, ending.begin(), [](unsigned char c) { return std::tolower(c); });
+    return ending == ".xlsx" || ending == ".xlsm" || ending == ".xls" || ending == ".ods";
 }
 
 void tell_files(const catalog::ExportReport& report, std::ostream& out)
@@ -51,6 +62,10 @@ int export_sheets(const ExportArguments& asked, std::ostream& out, std::ostream&
     const auto data = data_folder();
     const auto languages = read_languages(data);
     const auto& language = language_named(asked.language, languages);
+    if (is_workbook_name(asked.out)) {
+        err << "pairstand export: " << language.fill(ui::TextId::export_only_csv, {{"file", asked.out}}) << '\n';
+        return 2;
+    }
     if (asked.blank) {
         if (const auto written = catalog::write_template(asked.out); !written)
             return refused(written.error(), language, err);

@@ -1,8 +1,11 @@
 #include "kiosk/command/load_release.h"
 
+#include "catalog/read/gtin_cell.h"
+#include "kiosk/desk/load_words.h"
 #include "kiosk/desk/release_words.h"
 #include "ui/words/error_words.h"
 
+#include <filesystem>
 #include <fstream>
 #include <ostream>
 #include <unistd.h>
@@ -10,26 +13,57 @@
 namespace kiosk {
 namespace {
 
-/// The numbers of a list, one a line; a line that holds none is told.
-core::Result<std::set<core::Gtin>> read_numbers(const std::string& path)
+constexpr std::size_t most_told = 10; // wrong lines: more of them are another kind of file
+
+/// The numbers of a list, one a line.
+struct Numbers {
+    std::set<core::Gtin> good;
+    catalog::Faults faults; ///< lines that hold none
+};
+
+Numbers read_numbers(const std::string& path)
 {
+    Numbers numbers;
+    const auto fault = [&](core::Error error, std::size_t row) {
+        error.place.source = path;
+        error.place.row = row;
+        numbers.faults.add(std::move(error));
+    };
+    std::error_code unknown;
+    const bool folder = std::filesystem::is_directory(path, unknown);
     std::ifstream file(path);
-    if (!file)
-        return core::refuse(core::Error::Kind::NoSuchFile, "no list", core::Place{path, 0, {}, {}, {}});
-    std::set<core::Gtin> numbers;
+    if (folder || !file) {
+        fault({folder ? core::Error::Kind::IsFolder : core::Error::Kind::NoSuchFile, "no list", {}}, 0);
+        return numbers;
+    }
     std::size_t row = 0;
     for (std::string line; std::getline(file, line);) {
         ++row;
+        if (row == 1 && line.starts_with("\xEF\xBB\xBF")) // as spreadsheets begin a text in UTF-8
+            line.erase(0, 3);
         while (!line.empty() && (line.back() == '\r' || line.back() == ' '))
             line.pop_back();
         if (line.empty())
             continue;
-        const auto gtin = core::Gtin::parse(line);
-        if (!gtin)
-            return core::refuse(gtin.error().kind, gtin.error().detail, core::Place{path, row, {}, line, {}});
-        numbers.insert(*gtin);
+        if (const auto gtin = core::Gtin::parse(line))
+            numbers.good.insert(*gtin); // one that no product has is in no release: nothing to tell
+        else
+            fault(catalog::read_gtin(line).error(), row); // the same sentence as in a sheet
     }
+    if (numbers.good.empty() && numbers.faults.empty()) // else an empty list would ask for the whole release
+        fault({core::Error::Kind::Empty, "no numbers", {"", 0, "", "", "a product number on each line"}}, 0);
     return numbers;
+}
+
+/// The first lines that are wrong, and that nothing was loaded.
+void tell_faults(catalog::Faults faults, const std::string& into, const ui::Language& language, std::ostream& err)
+{
+    for (const auto& words : fault_words(faults, language, most_told))
+        err << words << '\n';
+    catalog::LoadReport nothing;
+    nothing.faults = std::move(faults);
+    std::error_code unknown;
+    err << loaded_words(nothing, false, into, std::filesystem::exists(into, unknown), language) << '\n';
 }
 
 /// Draws the progress over itself on a terminal; says nothing into a file.
@@ -71,11 +105,11 @@ int load_release(const std::string& source, const LoadArguments& asked, const ui
     wanted.choice.market = asked.market;
     if (!asked.numbers.empty()) {
         auto numbers = read_numbers(asked.numbers);
-        if (!numbers) {
-            err << "pairstand load: " << ui::sentence(numbers.error(), language) << '\n';
+        if (!numbers.faults.empty()) {
+            tell_faults(std::move(numbers.faults), asked.into, language, err);
             return 2;
         }
-        wanted.choice.numbers = *std::move(numbers);
+        wanted.choice.numbers = std::move(numbers.good);
     }
     Progress progress(language, err);
     wanted.tell = [&](const catalog::LoadProgress& far) { return progress.tell(far); };

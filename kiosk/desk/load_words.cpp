@@ -39,12 +39,15 @@ std::vector<std::string> tab_words(const catalog::LoadReport& report, const ui::
     return words;
 }
 
-std::vector<std::string> fault_words(const catalog::Faults& faults, const ui::Language& language)
+std::vector<std::string> fault_words(const catalog::Faults& faults, const ui::Language& language, std::size_t most)
 {
     std::vector<std::string> words;
-    for (const auto& error : faults.kept())
+    for (const auto& error : faults.kept()) {
+        if (words.size() >= most)
+            break;
         words.push_back(ui::sentence(error, language));
-    if (const auto more = faults.count() - faults.kept().size(); more > 0)
+    }
+    if (const auto more = faults.count() - words.size(); more > 0)
         words.push_back("... " + counted(more, TextId::load_more_faults_one, TextId::load_more_faults, language));
     return words;
 }

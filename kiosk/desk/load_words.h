@@ -12,8 +12,9 @@ namespace kiosk {
 /// Which sheet of each workbook was read, and which other may have been meant.
 [[nodiscard]] std::vector<std::string> tab_words(const catalog::LoadReport& report, const ui::Language& language);
 
-/// Every fault that was kept, a sentence each, and how many more there were.
-[[nodiscard]] std::vector<std::string> fault_words(const catalog::Faults& faults, const ui::Language& language);
+/// Every fault that was kept, at most `most` of them, a sentence each, and how many more there were.
+[[nodiscard]] std::vector<std::string> fault_words(const catalog::Faults& faults, const ui::Language& language,
+                                                   std::size_t most = catalog::Faults::most_kept);
 
 /// What was loaded into which catalog, or that nothing was; `keep_good_rows` is what was asked for, and
 /// `there` whether the catalog exists.

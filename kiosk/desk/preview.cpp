@@ -3,6 +3,7 @@
 #include "catalog/bundle/bundle_file.h"
 #include "catalog/bundle/installed.h"
 #include "catalog/read/release_files.h"
+#include "catalog/read/release_json.h"
 #include "catalog/read/release_table.h"
 
 #include <algorithm>
@@ -82,6 +83,20 @@ core::Result<void> look_at_records(const catalog::ReleaseFile& branded, ReleaseP
     return {};
 }
 
+/// Refuses a JSON file that begins with no foods. The reading ends behind the first thousand of them, and where eight
+/// megabytes hold none.
+core::Result<void> look_for_foods(const catalog::ReleaseFile& json)
+{
+    const auto bytes = json.open();
+    if (!bytes)
+        return tl::make_unexpected(bytes.error());
+    const auto read = catalog::read_release_json(
+        **bytes, json.name, [](const catalog::JsonFood&) {}, [](std::uint64_t) { return false; });
+    if (!read)
+        return tl::make_unexpected(read.error());
+    return {};
+}
+
 core::Result<Preview> of_release(const StickFile& file)
 {
     const auto files = catalog::find_release(file.path);
@@ -94,6 +109,8 @@ core::Result<Preview> of_release(const StickFile& file)
     if (files->json) {
         preview.form = ReleasePreview::Form::Json;
         preview.bytes = files->json->size;
+        if (const auto looked = look_for_foods(*files->json); !looked)
+            return tl::make_unexpected(looked.error());
         return preview;
     }
     preview.bytes = files->size();

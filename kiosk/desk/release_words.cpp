@@ -23,6 +23,7 @@ constexpr FindingText not_taken[] = {{Finding::OlderRecord, TextId::release_olde
                                      {Finding::NotAProduct, TextId::release_not_a_product},
                                      {Finding::WrongDigits, TextId::release_wrong_digits},
                                      {Finding::UnreadableCode, TextId::release_unreadable_code},
+                                     {Finding::NoCode, TextId::release_no_code},
                                      {Finding::NoServingSize, TextId::release_no_serving_size},
                                      {Finding::NoName, TextId::release_no_name},
                                      {Finding::NoNutrients, TextId::release_no_nutrients}};
@@ -78,6 +79,26 @@ private:
     std::vector<ReportLine> lines_;
 };
 
+/// "Cereal", "Cookies & Biscuits" and 20 more.
+std::string names_words(const catalog::NotThere& names, const ui::Language& language)
+{
+    std::string there;
+    for (const auto& name : names.there)
+        there += (there.empty() ? "\"" : ", \"") + name + "\"";
+    return names.more == 0
+               ? there
+               : language.fill(TextId::release_and_more, {{"there", there}, {"n", std::to_string(names.more)}});
+}
+
+std::string not_there_words(const catalog::NotThere& names, const ui::Language& language)
+{
+    const bool category = names.what == catalog::NotThere::What::Category;
+    const auto some = category ? TextId::release_no_category : TextId::release_no_market;
+    const auto none = category ? TextId::release_no_categories : TextId::release_no_markets;
+    return language.fill(names.there.empty() ? none : some,
+                         {{"asked", "\"" + names.asked + "\""}, {"there", names_words(names, language)}});
+}
+
 TextId stage_text(catalog::LoadProgress::Stage stage)
 {
     switch (stage) {
@@ -109,6 +130,8 @@ std::vector<ReportLine> release_words(const catalog::ReleaseLoaded& loaded, cons
     else
         words.add(Kind::Sentence,
                   language.fill(TextId::release_taken, {{"n", std::to_string(report.taken)}, {"catalog", catalog}}));
+    for (const auto& names : report.not_there)
+        words.add(Kind::Sentence, not_there_words(names, language));
     words.sentence(TextId::release_replaced, report.replaced);
     words.sentence(TextId::release_kept, report.kept);
     words.findings(TextId::release_not_taken, not_taken);

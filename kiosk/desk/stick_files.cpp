@@ -78,10 +78,11 @@ std::optional<StickFile::Kind> kind_of(const fs::path& path)
     return std::nullopt;
 }
 
+/// A part of a release is one too: looking into it tells what is missing. "food.csv" alone may be anybody's sheet.
 bool holds_release(const fs::path& folder)
 {
     std::error_code unknown;
-    for (const char* name : {"branded_food.csv", "food.csv", "food_nutrient.csv"})
+    for (const char* name : {"branded_food.csv", "food_nutrient.csv"})
         if (fs::is_regular_file(fs::symlink_status(folder / name, unknown)))
             return true;
     return false;
@@ -144,8 +145,13 @@ private:
 
     static std::uint64_t release_bytes(const fs::path& folder)
     {
-        const auto files = catalog::find_release(folder);
-        return files ? files->size() : 0;
+        std::uint64_t bytes = 0;
+        for (const char* name : {"branded_food.csv", "food.csv", "food_nutrient.csv"}) {
+            std::error_code missing;
+            const auto size = fs::file_size(folder / name, missing);
+            bytes += missing ? 0 : size;
+        }
+        return bytes;
     }
 
     void add(StickFile::Kind kind, const fs::path& path, std::uint64_t bytes)

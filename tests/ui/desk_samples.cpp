@@ -37,6 +37,8 @@ DeskState everything()
     state.catalog = "/home/cedar-hollow-station/.local/share/pairstand/catalog.db";
     state.in_front = manifest();
     state.shown = 412'345;
+    state.can_audit = true;
+    state.came = ui::ScreenId::DeskReport;
     state.can_undo_load = true;
     state.can_undo_install = true;
     state.found =

@@ -26,7 +26,7 @@ constexpr Words table[] = {
     {Kind::BadEncoding, TextId::error_bad_row, TextId::error_bad_encoding},
     {Kind::TooLarge, TextId::error_found_expected, TextId::error_too_large},
     {Kind::Empty, TextId::error_found_nothing, TextId::error_found_nothing},
-    {Kind::NoSuchFile, TextId::error_no_such_file, TextId::error_no_such_file},
+    {Kind::NoSuchFile, TextId::error_release_files, TextId::error_no_such_file},
     {Kind::IsFolder, TextId::error_is_folder, TextId::error_is_folder},
     {Kind::NoCatalog, TextId::error_no_catalog, TextId::error_no_catalog},
     {Kind::NewerCatalog, TextId::error_newer_catalog, TextId::error_newer_catalog},

@@ -146,18 +146,23 @@ namespace ui {
     X(error_empty_cell) X(error_missing_column) X(error_unknown_column) X(error_unknown_column_near) \
     X(error_not_digits) X(error_wrong_length) X(error_wrong_check_digit) X(error_not_a_product_code) \
     X(error_bad_value) X(error_doubled) X(error_bad_row_bare) X(error_bad_encoding) X(error_too_large) \
-    X(error_no_such_file) X(error_is_folder) X(error_no_catalog) X(error_newer_catalog) X(error_torn_catalog) \
+    X(error_no_such_file) X(error_release_files) X(error_is_folder) X(error_no_catalog) X(error_newer_catalog) \
+    X(error_torn_catalog) \
     X(error_torn_file) X(error_catalog_missing) X(error_cannot_read) X(error_busy) X(error_cannot_write) \
     X(error_no_foods) X(error_no_bundle) X(error_newer_bundle) X(error_damaged_bundle) X(error_damaged_part) \
     X(error_cut_bundle) \
     X(error_unknown_key) X(error_other_key) X(error_foreign_key) X(error_older_bundle) X(error_nothing_before) \
     X(error_damaged_record) X(error_no_key) X(error_already_there) X(error_no_room) X(bundle_named) X(keys_made) \
     X(keys_fingerprint) X(keys_none) X(keys_forgotten) X(seal_done) X(seal_stayed) X(install_done) \
-    X(install_came_along) X(install_again) X(install_own_again) X(load_behind_bundle) X(desk_behind_bundle) \
+    X(install_came_along) X(install_again) X(install_own_again) X(load_behind_bundle) X(export_only_csv) \
+    X(desk_behind_bundle) \
     X(release_taken) X(release_read) X(release_replaced) X(release_kept) X(release_cancelled) X(release_none_taken) \
+    X(release_no_category) X(release_no_categories) X(release_no_market) X(release_no_markets) \
+    X(release_and_more) \
     X(release_not_taken) X(release_to_know) X(release_loose_rows) X(release_audit) X(release_such_as) X(release_older_record) \
     X(release_not_chosen) X(release_case) X(release_not_a_product) X(release_wrong_digits) \
-    X(release_unreadable_code) X(release_no_serving_size) X(release_no_name) X(release_no_nutrients) \
+    X(release_unreadable_code) X(release_no_code) X(release_no_serving_size) X(release_no_name) \
+    X(release_no_nutrients) \
     X(release_older_taken) X(release_code_completed) X(release_no_derivation) X(release_worked_back) \
     X(release_unit_guessed) X(release_unit_unknown) X(release_nutrient_twice) X(release_text_cut) \
     X(release_own_kept) X(release_lost_amounts) X(release_bad_amounts) X(release_broken_row) X(load_foods) \

@@ -103,7 +103,7 @@ TEST_CASE("load release, broken off: what was set aside and is gone in part is r
     const test::TempFolder folder;
     const auto release = release_in(folder);
     REQUIRE(load_release(release, folder.file("whole")));
-    for (const char* gone : {"texts", "heads", "amounts-0"}) {
+    for (const char* gone : {"texts", "heads", "left_out", "amounts-0"}) {
         CAPTURE(gone);
         DiskThatKeepsTheOldFile disk;
         REQUIRE_FALSE(load_release(release, folder.file("shop"), {}, disk));

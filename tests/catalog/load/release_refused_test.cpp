@@ -65,7 +65,8 @@ TEST_CASE("load release: what is missing or broken is named, and nothing is load
         return loaded.error();
     };
     CHECK(refused().kind == Kind::NoSuchFile);
-    CHECK(refused().place.expected == "food.csv, food_nutrient.csv");
+    CHECK(refused().place.found == "food.csv, food_nutrient.csv");
+    CHECK(refused().place.source == folder.file("r"));
     write(folder.file("r/food.csv"), "\"fdc_id\",\"description\"\n");
     write(folder.file("r/food_nutrient.csv"), "\"fdc_id\",\"nutrient_id\",\"amount\"\n");
     CHECK(refused().kind == Kind::MissingColumn);

@@ -7,6 +7,7 @@
 
 #include <doctest/doctest.h>
 
+#include <filesystem>
 #include <sstream>
 
 namespace {
@@ -74,6 +75,27 @@ TEST_CASE("export command: a product that no sheet can say is named, and the oth
     CHECK(written.err == test::gtin(1).digits() + " is in no sheet: it would not load again as it is.\n" +
                              test::gtin(2).digits() +
                              " is in no sheet: the column sodium_mg takes nothing like what it has there.\n");
+}
+
+TEST_CASE("export command: the name of a workbook is refused, since the file would hold CSV")
+{
+    const test::TempFolder folder;
+    const auto shop = folder.file("shop.db");
+    REQUIRE(load(folder.write("a.csv", test::good_sheet(3)), shop).status == 0);
+    for (const char* name : {"back.xlsx", "back.ODS", "back.xls"})
+        for (const bool blank : {false, true}) {
+            CAPTURE(name);
+            const auto out = folder.file(name);
+            const auto refused = run_export({.catalog = blank ? "" : shop, .out = out, .blank = blank});
+            CHECK(refused.status == 2);
+            CHECK(refused.out.empty());
+            CHECK(refused.err ==
+                  "pairstand export: " + out + ": this command writes CSV; give a name that ends in .csv.\n");
+            CHECK_FALSE(std::filesystem::exists(out));
+        }
+    const auto spanish = run_export({.catalog = shop, .out = folder.file("a.ods"), .language = "es"});
+    CHECK(spanish.err == "pairstand export: " + folder.file("a.ods") +
+                             ": este comando escribe CSV; d\xC3\xA9 un nombre que termine en .csv.\n");
 }
 
 TEST_CASE("export command: a template, and what cannot be done, are one sentence")

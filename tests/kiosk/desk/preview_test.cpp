@@ -79,4 +79,24 @@ TEST_CASE("preview: a release that lacks a file or a column is refused before it
     const auto no_file = look(release, folder);
     REQUIRE(!no_file);
     CHECK(no_file.error().kind == core::Error::Kind::NoSuchFile);
+    CHECK(no_file.error().place.found == "food_nutrient.csv");
+}
+
+TEST_CASE("preview: a JSON file that is no release is refused before it is loaded, and a long one is read in part")
+{
+    const test::TempFolder folder;
+    const auto kind = [&](const std::string& json) {
+        const auto preview = look(folder.write("some.json", json), folder);
+        REQUIRE(!preview);
+        return preview.error().kind;
+    };
+    CHECK(kind(R"({"hello":[1,2,3]})") == core::Error::Kind::NoFoods);
+    CHECK(kind(R"({"BrandedFoods": [)") == core::Error::Kind::TornFile);
+    CHECK(kind(R"({"hello":[)" + std::string(10U << 20U, ' ') + "]}") == core::Error::Kind::TooLarge);
+    std::string foods = R"({"BrandedFoods": [)";
+    for (int i = 1; i <= 1'024; ++i)
+        foods += R"({"fdcId": )" + std::to_string(i) + "},";
+    const auto preview = look(folder.write("long.json", foods + "torn behind the first ones"), folder);
+    REQUIRE(preview);
+    CHECK(std::get<ReleasePreview>(*preview).form == ReleasePreview::Form::Json);
 }

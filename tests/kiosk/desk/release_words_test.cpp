@@ -62,6 +62,25 @@ TEST_CASE("release words: the audit's doubts stand under what was loaded")
     CHECK(audited[5].words.starts_with("09521234543213 OATS: "));
 }
 
+TEST_CASE("release words: what was asked for and is not there is told with what is")
+{
+    using catalog::NotThere;
+    catalog::ReleaseLoaded loaded;
+    loaded.report.not_there = {{NotThere::What::Category, "Ceral", {"Cereal", "Snacks"}, 20},
+                               {NotThere::What::Market, "US", {"United States"}, 0},
+                               {NotThere::What::Market, "US", {}, 0}};
+    loaded.report.note(Finding::NoCode, [] { return std::string("fdc_id 2: OATS"); });
+    const auto words = kiosk::release_words(loaded, "shop.db", language("en"));
+    REQUIRE(words.size() == 8);
+    CHECK(words[2].words == "No product of the release is in the category \"Ceral\"; its categories are: \"Cereal\", "
+                            "\"Snacks\" and 20 more.");
+    CHECK(words[3].words == "No product of the release is sold in \"US\"; its markets are: \"United States\".");
+    CHECK(words[4].words == "The release does not say where its products are sold: leave out the market \"US\".");
+    CHECK(words[6].words == "1 without a product number");
+    CHECK(kiosk::release_words(loaded, "shop.db", language("es"))[2].words.find("y 20 m\xC3\xA1s.") !=
+          std::string::npos);
+}
+
 TEST_CASE("release words: five samples of a kind, however often it was found")
 {
     catalog::ReleaseLoaded loaded;

@@ -102,6 +102,23 @@ TEST_CASE("stick: a folder with the tables of a release is one thing, with the b
                                       fs::file_size(folder / "food_nutrient.csv"));
 }
 
+TEST_CASE("stick: of a release that was unpacked in part the files that are there are counted, and a sheet is none")
+{
+    const Stick stick;
+    stick.put("release/branded_food.csv", "1234567");
+    stick.put("release/food.csv", "123");
+    const auto found = stick.found();
+    REQUIRE(found.files.size() == 1);
+    CHECK(found.files[0].kind == StickFile::Kind::Release);
+    CHECK(found.files[0].bytes == 10);
+    const Stick sheets; // of a leader who calls a sheet like one of a release's tables
+    sheets.put("food.csv");
+    sheets.put("drinks.csv");
+    CHECK(sheets.names() == "drinks.csv food.csv ");
+    for (const auto& file : sheets.found().files)
+        CHECK(file.kind == StickFile::Kind::Sheet);
+}
+
 TEST_CASE("stick: no link leads out of it, and none makes it endless")
 {
     const Stick stick;
