@@ -14,6 +14,27 @@ std::string size_of(const core::Label& label, const Language& language)
     return language.fill(TextId::find_serving, {{"size", serving_words(label.serving, language)}});
 }
 
+std::string left_out_words(const std::vector<std::string>& left_out, const Language& language)
+{
+    if (left_out.empty())
+        return "";
+    std::string words;
+    for (const auto& word : left_out)
+        words += (words.empty() ? "“" : ", “") + word + "”";
+    const auto id = left_out.size() == 1 ? TextId::find_left_out_one : TextId::find_left_out_many;
+    return language.fill(id, {{"words", words}}) + "\n";
+}
+
+std::string count_words(const SearchCount& count, const Language& language)
+{
+    const auto n = grouped(std::to_string(count.products));
+    if (!count.all)
+        return language.fill(TextId::find_count_more, {{"n", n}});
+    if (count.products > count.most_shown)
+        return language.fill(TextId::find_count_first, {{"shown", std::to_string(count.most_shown)}, {"n", n}});
+    return language.fill(count.products == 1 ? TextId::pick_count_one : TextId::pick_count_many, {{"n", n}});
+}
+
 } // namespace
 
 std::string found_detail(const core::Product& product, const Language& language)
@@ -27,14 +48,9 @@ std::string found_detail(const core::Product& product, const Language& language)
 
 std::string found_words(const SearchCount& count, const Language& language)
 {
-    const auto n = grouped(std::to_string(count.products));
     if (count.products == 0)
         return language.text(count.all ? TextId::find_none : TextId::find_searching);
-    if (!count.all)
-        return language.fill(TextId::find_count_more, {{"n", n}});
-    if (count.products > count.most_shown)
-        return language.fill(TextId::find_count_first, {{"shown", std::to_string(count.most_shown)}, {"n", n}});
-    return language.fill(count.products == 1 ? TextId::pick_count_one : TextId::pick_count_many, {{"n", n}});
+    return left_out_words(count.left_out, language) + count_words(count, language);
 }
 
 } // namespace ui
