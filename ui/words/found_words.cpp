@@ -14,13 +14,26 @@ std::string size_of(const core::Label& label, const Language& language)
     return language.fill(TextId::find_serving, {{"size", serving_words(label.serving, language)}});
 }
 
+/// A word in quotes; of one that could be wider than the screen the beginning.
+std::string quoted(std::string word)
+{
+    constexpr std::size_t longest = 14; // bytes: most words of a language are no longer, and 10 wide letters fit
+    if (word.size() > longest) {
+        std::size_t end = longest - 4;
+        while (end > 0 && (static_cast<unsigned char>(word[end]) & 0xC0U) == 0x80U)
+            --end; // inside a letter
+        word = word.substr(0, end) + "...";
+    }
+    return "“" + word + "”";
+}
+
 std::string left_out_words(const std::vector<std::string>& left_out, const Language& language)
 {
     if (left_out.empty())
         return "";
     std::string words;
     for (const auto& word : left_out)
-        words += (words.empty() ? "“" : ", “") + word + "”";
+        words += (words.empty() ? "" : ", ") + quoted(word);
     const auto id = left_out.size() == 1 ? TextId::find_left_out_one : TextId::find_left_out_many;
     return language.fill(id, {{"words", words}}) + "\n";
 }
