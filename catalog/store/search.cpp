@@ -1,17 +1,16 @@
 #include "catalog/store/search.h"
 
 #include "catalog/store/fold.h"
-#include "catalog/store/row.h"
+#include "catalog/store/little_words.h"
+#include "catalog/store/search_answers.h"
 #include "catalog/store/search_lists.h"
 #include "catalog/store/search_memory.h"
-#include "catalog/store/search_rows.h"
 #include "catalog/store/search_term.h"
 
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Exception.h>
 
 #include <algorithm>
-#include <array>
 #include <deque>
 #include <optional>
 #include <stdexcept>
@@ -26,26 +25,13 @@ constexpr std::size_t most_near_words = 500; // of one typed word; the nearest o
 constexpr std::size_t words_at_once = 4000;
 constexpr std::size_t loose_at_once = 200;
 
-/// The products that fit equally well, and how far they are told.
-struct Tier {
-    ProductBits listed;
-    std::vector<const LooseProduct*> loose; // by name
-    std::size_t next_listed = 0;
-    std::size_t next_loose = 0;
-};
-
-bool in_order(const LooseProduct* a, const LooseProduct* b)
-{
-    return a->name != b->name ? a->name < b->name : a->key < b->key;
-}
-
 } // namespace
 
 struct NameSearch::Inside {
     enum class Work { Nothing, Begin, Lists, LooseOnes, NearWords, NearLists };
 
     Inside(SQLite::Database& opened, int version_there, std::string where)
-        : database(&opened), version(version_there), path(std::move(where)), rows(opened, version_there)
+        : database(&opened), version(version_there), path(std::move(where)), answers(opened, version_there)
     {
     }
 
@@ -64,16 +50,22 @@ struct NameSearch::Inside {
 
     void begin()
     {
-        found.clear();
-        tiers.clear();
+        left_out.clear();
+        words = words_to_look_for(question, most_terms);
+        look();
+    }
+
+    /// Looks for the words from the start.
+    void look()
+    {
+        answers.clear();
         terms.clear();
         near_found.clear();
-        count = 0;
         fit = Fit::Exact;
         next_loose = 0;
         if (lists)
             lists->clear();
-        work = question.empty() ? Work::Nothing : Work::Begin;
+        work = words.empty() ? Work::Nothing : Work::Begin;
     }
 
     /// One portion; whether there is more to do.
@@ -84,14 +76,13 @@ struct NameSearch::Inside {
             loaded = !memory->step();
             return true;
         }
-        if (tell_one())
+        if (answers.tell_one(wanted))
             return true;
         switch (work) {
         case Work::Nothing:
             return false;
         case Work::Begin:
-            take_terms();
-            ask_lists();
+            take_term();
             return true;
         case Work::Lists:
             if (!lists->step())
@@ -111,18 +102,18 @@ struct NameSearch::Inside {
         return false;
     }
 
-    void take_terms()
+    /// One word more: in a large catalog its sets take a while to lay out. Behind the last one the search begins.
+    void take_term()
     {
         if (!lists)
             lists.emplace(*database);
-        std::vector<std::string_view> words;
-        each_word(question, [&](std::string_view word) {
-            if (words.size() < most_terms)
-                words.push_back(word);
-        });
-        for (std::size_t i = 0; i < words.size(); ++i)
-            terms.emplace_back(words[i], i + 1 == words.size(), memory->products());
+        const auto nth = terms.size();
+        if (nth < words.size()) {
+            terms.emplace_back(words[nth], nth + 1 == words.size(), memory->products());
+            return;
+        }
         loose_fits.assign(memory->loose().size(), Fit::None);
+        ask_lists();
     }
 
     /// Asks for the lists of every term that fit as well as is now looked for.
@@ -132,22 +123,26 @@ struct NameSearch::Inside {
         for (auto& term : terms)
             if (fit == Fit::Exact)
                 ask_exact(term);
+            else if (fit == Fit::Kind)
+                ask_kinds(term, Fit::Kind, term.products(term.is_last() ? Fit::Beginning : Fit::Exact));
             else if (term.is_last())
                 ask_beginning(term);
     }
 
-    void ask_kinds(SearchTerm& term, Fit asked)
+    /// The kinds of food that fit so, beside the products that fit better.
+    void ask_kinds(SearchTerm& term, Fit asked, const ProductBits& better)
     {
+        auto& into = term.products(asked);
+        into.add(better);
         for (std::size_t kind = 0; kind < memory->listed_kinds(); ++kind)
             if (term.kind_fit(memory->kinds()[kind], asked == Fit::Slips) == asked)
-                lists->ask(memory->kind_list(kind), memory->kind_list(kind) + 1, term.products(asked));
+                lists->ask(memory->kind_list(kind), memory->kind_list(kind) + 1, into);
     }
 
     void ask_exact(SearchTerm& term)
     {
         const auto [first, last] = memory->words().same_as(term.word());
         lists->ask(first, last, term.products(Fit::Exact));
-        ask_kinds(term, Fit::Exact);
     }
 
     void ask_beginning(SearchTerm& term)
@@ -157,7 +152,6 @@ struct NameSearch::Inside {
         const auto [first, last] = term.word().size() <= 2 ? memory->beginning_lists(term.word())
                                                            : memory->words().beginning_with(term.word());
         lists->ask(first, last, into);
-        ask_kinds(term, Fit::Beginning);
     }
 
     /// A portion of the loose products; behind the last one the tier is complete.
@@ -166,7 +160,7 @@ struct NameSearch::Inside {
         const auto& loose = memory->loose();
         const auto last = std::min(loose.size(), next_loose + loose_at_once);
         for (; next_loose < last; ++next_loose)
-            if (loose_fits[next_loose] == Fit::None && fit != Fit::Beginning) // that was seen with the exact ones
+            if (loose_fits[next_loose] == Fit::None && (fit == Fit::Exact || fit == Fit::Slips)) // once without slips
                 loose_fits[next_loose] = fit_of(loose[next_loose]);
         if (next_loose == loose.size())
             end_tier();
@@ -179,8 +173,10 @@ struct NameSearch::Inside {
             const bool slips = fit == Fit::Slips;
             auto best = std::min(term.fit(product.name, slips), term.fit(product.brand, slips));
             for (const auto kind : {product.aisle_kind, product.category_kind})
-                if (kind != SearchMemory::no_kind && best != Fit::Exact)
+                if (kind != SearchMemory::no_kind && best > Fit::Kind)
                     best = std::min(best, term.kind_fit(memory->kinds()[kind], slips));
+            if (best != Fit::None)
+                term.set_fits_loose();
             worst = std::max(worst, best);
         }
         return worst;
@@ -188,41 +184,66 @@ struct NameSearch::Inside {
 
     void end_tier()
     {
-        Tier tier{ProductBits(memory->products()), {}};
+        ProductBits listed;
         bool first = true;
         for (auto& term : terms) {
-            const bool so_far = fit == Fit::Slips || (fit == Fit::Beginning && term.is_last());
-            const auto& fitting = term.products(so_far ? fit : Fit::Exact);
+            const bool words_alone = fit == Fit::Beginning && !term.is_last();
+            const auto& fitting = term.products(words_alone ? Fit::Exact : fit);
             if (std::exchange(first, false))
-                tier.listed = fitting;
+                listed = fitting;
             else
-                tier.listed.keep(fitting);
+                listed.keep(fitting);
         }
-        tier.listed.drop(memory->out_of_date());
-        for (const auto& better : tiers)
-            tier.listed.drop(better.listed);
+        listed.drop(memory->out_of_date());
+        std::vector<const LooseProduct*> loose;
         for (std::size_t i = 0; i < loose_fits.size(); ++i)
             if (loose_fits[i] == fit)
-                tier.loose.push_back(&memory->loose()[i]);
-        std::sort(tier.loose.begin(), tier.loose.end(), in_order);
-        count += tier.listed.count() + tier.loose.size();
-        tiers.push_back(std::move(tier));
+                loose.push_back(&memory->loose()[i]);
+        answers.add_tier(std::move(listed), std::move(loose));
         next_fit();
     }
 
     void next_fit()
     {
         next_loose = 0;
-        if (fit == Fit::Exact) {
-            fit = Fit::Beginning;
+        if (fit == Fit::Exact || fit == Fit::Beginning) {
+            fit = fit == Fit::Exact ? Fit::Beginning : Fit::Kind;
             ask_lists();
-        } else if (fit == Fit::Beginning && count < enough_without_slips) {
+        } else if (fit == Fit::Kind && answers.count() < enough_without_slips) {
             fit = Fit::Slips;
             near_term = 0;
             begin_near();
+        } else if (answers.count() == 0) {
+            leave_out();
         } else {
             work = Work::Nothing;
         }
+    }
+
+    /// Nothing is found, slips included: looks for the words that fit something, without those that fit nothing at
+    /// all. Each of them fits something then, so this happens once for a question.
+    void leave_out()
+    {
+        std::vector<std::string> rest;
+        std::vector<std::string> unfit;
+        for (auto& term : terms)
+            (fits_something(term) ? rest : unfit).push_back(term.word());
+        if (rest.empty() || unfit.empty()) {
+            work = Work::Nothing;
+            return;
+        }
+        for (auto& word : unfit)
+            if (std::find(left_out.begin(), left_out.end(), word) == left_out.end())
+                left_out.push_back(std::move(word));
+        words = std::move(rest);
+        look();
+    }
+
+    bool fits_something(SearchTerm& term)
+    {
+        auto& listed = term.products(Fit::Slips);
+        listed.drop(memory->out_of_date());
+        return term.fits_loose() || listed.next_from(0) < listed.products();
     }
 
     /// Looks for words near the next term.
@@ -242,15 +263,15 @@ struct NameSearch::Inside {
             return;
         }
         auto& term = terms[near_term];
-        const auto& words = memory->words();
-        for (std::size_t looked = 0; term.forgives() && next_word < words.size(); ++looked) {
+        const auto& known = memory->words();
+        for (std::size_t looked = 0; term.forgives() && next_word < known.size(); ++looked) {
             if (looked == words_at_once)
                 return;
-            const auto slips = near->look(words[next_word]);
+            const auto slips = near->look(known[next_word]);
             if (slips && near_found[*slips].size() < most_near_words)
                 near_found[*slips].push_back(next_word);
             const auto passed = slips ? 0 : near->hopeless_after();
-            next_word = passed == 0 ? next_word + 1 : words.behind(next_word, passed);
+            next_word = passed == 0 ? next_word + 1 : known.behind(next_word, passed);
         }
         ask_near(term);
         ++near_term;
@@ -260,62 +281,16 @@ struct NameSearch::Inside {
     void ask_near(SearchTerm& term)
     {
         auto& into = term.products(Fit::Slips);
-        into.add(term.products(Fit::Exact));
-        into.add(term.products(Fit::Beginning));
-        if (!term.forgives())
+        if (!term.forgives()) {
+            into.add(term.products(Fit::Kind));
             return;
+        }
         std::size_t asked = 0;
         for (const auto& same_slips : near_found)
             for (const auto word : same_slips)
                 if (asked++ < most_near_words)
                     lists->ask(word, word + 1, into);
-        ask_kinds(term, Fit::Slips);
-    }
-
-    /// Adds one more answer, when one is wanted and known. Whether it did.
-    bool tell_one()
-    {
-        while (found.size() < wanted && told_tiers() < tiers.size())
-            if (tell_from(tiers[told_tiers()]))
-                return true;
-        return false;
-    }
-
-    /// How many tiers are told to their ends.
-    [[nodiscard]] std::size_t told_tiers() const
-    {
-        std::size_t told = 0;
-        while (told < tiers.size() && tiers[told].next_listed >= memory->products() &&
-               tiers[told].next_loose >= tiers[told].loose.size())
-            ++told;
-        return told;
-    }
-
-    bool tell_from(Tier& tier)
-    {
-        tier.next_listed = tier.listed.next_from(tier.next_listed);
-        std::optional<FoundProduct> listed;
-        if (tier.next_listed < memory->products()) {
-            listed = rows.product(rows.key_at_place(tier.next_listed));
-            if (!listed) { // taken out of the catalog
-                ++tier.next_listed;
-                return false;
-            }
-        }
-        if (tier.next_loose < tier.loose.size()) {
-            const auto& loose = *tier.loose[tier.next_loose];
-            if (!listed || std::pair(loose.name, loose.key) < std::pair(fold(listed->name), key_of(listed->gtin))) {
-                ++tier.next_loose;
-                if (auto known = rows.product(loose.key))
-                    found.push_back(*std::move(known));
-                return true;
-            }
-        }
-        if (!listed)
-            return false;
-        ++tier.next_listed;
-        found.push_back(*std::move(listed));
-        return true;
+        ask_kinds(term, Fit::Slips, term.products(Fit::Kind));
     }
 
     SQLite::Database* database;
@@ -325,9 +300,11 @@ struct NameSearch::Inside {
     bool loaded = false;
     std::optional<SearchMemory> memory;
     std::optional<SearchLists> lists;
-    SearchRows rows;
+    SearchAnswers answers;
 
-    std::string question; // folded
+    std::string question;           // folded
+    std::vector<std::string> words; // of it, that are looked for
+    std::vector<std::string> left_out;
     std::size_t wanted = first_wanted;
     Work work = Work::Nothing;
     Fit fit = Fit::Exact;         // what is looked for now
@@ -338,9 +315,6 @@ struct NameSearch::Inside {
     std::size_t next_word = 0;
     std::optional<NearWords> near;
     std::vector<std::vector<std::size_t>> near_found; // by their slips
-    std::vector<Tier> tiers;
-    std::size_t count = 0;
-    std::vector<FoundProduct> found;
 };
 
 NameSearch::NameSearch(SQLite::Database& database, int version, std::string path)
@@ -379,12 +353,17 @@ bool NameSearch::step(const std::function<bool()>& go_on)
 
 const std::vector<FoundProduct>& NameSearch::found() const
 {
-    return inside_->found;
+    return inside_->answers.found();
 }
 
 std::size_t NameSearch::count() const
 {
-    return inside_->count;
+    return inside_->answers.count();
+}
+
+const std::vector<std::string>& NameSearch::left_out() const
+{
+    return inside_->left_out;
 }
 
 bool NameSearch::counted() const

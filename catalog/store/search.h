@@ -33,8 +33,10 @@ inline constexpr std::size_t enough_without_slips = 20;
 /// one question after the other. Every function may throw std::runtime_error when the file breaks.
 ///
 /// A product is found when every typed word is in its name, brand, category or aisle, in any order; the last one may be
-/// a beginning. Only where fewer than `enough_without_slips` are found so, words with slips count too (near_words.h).
-/// Order: all words as they stand, then beginnings, then slips; among those by name (fold.h), then by number.
+/// a beginning. Little words (little_words.h) are passed over. Only where fewer than `enough_without_slips` are found
+/// so, words with slips count too (near_words.h); and only where nothing is found so, words that fit no product at all
+/// are left out. Order: all words as they stand in name and brand, then the last one begun, then those where a category
+/// or an aisle is needed for a word, then slips; among those by name (fold.h), then by number.
 class NameSearch {
 public:
     /// More products than a page are never found at once; whoever wants more of them asks (`want`).
@@ -61,6 +63,9 @@ public:
     /// How many products match, as far as it is known; all of them when `counted`.
     [[nodiscard]] std::size_t count() const;
     [[nodiscard]] bool counted() const;
+
+    /// The words, folded, that fit no product: what is found has the others.
+    [[nodiscard]] const std::vector<std::string>& left_out() const;
 
 private:
     struct Inside;

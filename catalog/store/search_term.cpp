@@ -9,7 +9,8 @@ namespace catalog {
 
 SearchTerm::SearchTerm(std::string_view word, bool is_last, std::size_t products)
     : word_(word), is_last_(is_last), slips_(slips_forgiven(word)),
-      near_(word, slips_, is_last), products_{ProductBits(products), ProductBits(products), ProductBits(products)}
+      near_(word, slips_, is_last), products_{ProductBits(products), ProductBits(products), ProductBits(products),
+                                              ProductBits(products)}
 {
     look_at_spanish(false);
 }
@@ -47,7 +48,7 @@ Fit SearchTerm::kind_fit(std::string_view folded_kind, bool with_slips)
     for (const auto& meant : meant_)
         if (meant.fit < best && (with_slips || meant.fit != Fit::Slips) && has_words(folded_kind, meant.english))
             best = meant.fit;
-    return best;
+    return best < Fit::Kind ? Fit::Kind : best;
 }
 
 } // namespace catalog

@@ -13,8 +13,9 @@
 
 namespace catalog {
 
-/// How well something fits, best first.
-enum class Fit : std::uint8_t { Exact, Beginning, Slips, None };
+/// How well something fits, best first: a word of a name or a brand as it stands, the beginning of one, a kind of food
+/// (as it stands or begun), or any of them with slips.
+enum class Fit : std::uint8_t { Exact, Beginning, Kind, Slips, None };
 
 /// A typed word.
 class SearchTerm {
@@ -28,11 +29,15 @@ public:
 
     /// How well a folded text fits; slips are looked for only on demand, they take longer.
     [[nodiscard]] Fit fit(std::string_view folded, bool with_slips);
-    /// How well a kind of food fits, its Spanish words included.
+    /// How well a kind of food fits, its Spanish words included: `Kind`, `Slips` or `None`.
     [[nodiscard]] Fit kind_fit(std::string_view folded_kind, bool with_slips);
 
     /// The products whose words fit so well or better.
     [[nodiscard]] ProductBits& products(Fit fit) { return products_[static_cast<std::size_t>(fit)]; }
+
+    /// Whether it fits a product of no list, slips included.
+    [[nodiscard]] bool fits_loose() const { return fits_loose_; }
+    void set_fits_loose() { fits_loose_ = true; }
 
 private:
     [[nodiscard]] Fit word_fit(std::string_view word, bool with_slips);
@@ -50,7 +55,8 @@ private:
     NearWords near_;
     std::vector<Meant> meant_;
     bool meant_with_slips_ = false;
-    std::array<ProductBits, 3> products_;
+    bool fits_loose_ = false;
+    std::array<ProductBits, 4> products_;
 };
 
 } // namespace catalog

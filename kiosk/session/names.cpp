@@ -1,8 +1,13 @@
 // Finding by name: the letters that are typed, and the search that answers them in portions.
+#include "catalog/store/fold.h"
 #include "kiosk/session/session.h"
 #include "ui/words/found_words.h"
 
+#include <algorithm>
+#include <sstream>
+#include <string>
 #include <utility>
+#include <vector>
 
 namespace kiosk {
 
@@ -32,6 +37,15 @@ std::string capitals(std::string letters)
         latin = value == 0xC3;
     }
     return letters;
+}
+
+/// Folded words as they were typed, with their accents.
+std::vector<std::string> as_typed(std::vector<std::string> folded, const std::string& typed)
+{
+    std::istringstream pieces(typed);
+    for (std::string piece; pieces >> piece;)
+        std::ranges::replace(folded, catalog::fold(piece), piece);
+    return folded;
 }
 
 bool is_inside_letter(char byte)
@@ -146,7 +160,9 @@ void Session::refresh_found()
     if (is_blank(state_.typed))
         return;
     if (search_)
-        state_.found_words = ui::found_words({search_->count(), search_->counted(), most_shown}, language());
+        state_.found_words = ui::found_words(
+            {search_->count(), search_->counted(), most_shown, as_typed(search_->left_out(), state_.typed)},
+            language());
     else if (searching_)
         state_.found_words = ui::found_words({0, false, most_shown}, language());
 }

@@ -98,6 +98,9 @@ void add_finding(std::vector<NamedState>& states, const ui::Language& language)
     none.typed = "WWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWW"; // the widest letter
     none.found_words = ui::found_words({0, true, 60}, language);
     states.push_back({"nothing found", none});
+    auto some = found_state("CEREAL SOYA", "Cereal", language);
+    some.found_words = ui::found_words({some.found.size(), true, 60, {"SOYA", none.typed}}, language);
+    states.push_back({"found without some words", some});
     auto searching = found_state("WHOLE ", "Cereal", language);
     searching.found_words = ui::found_words({123'456, false, 60}, language);
     hold(searching, Side::Left, demo_product("9520777012026"), 1);

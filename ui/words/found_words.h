@@ -6,6 +6,7 @@
 
 #include <cstddef>
 #include <string>
+#include <vector>
 
 namespace ui {
 
@@ -18,9 +19,11 @@ struct SearchCount {
     std::size_t products = 0; ///< that match, as far as is known
     bool all = false;         ///< no more will be found
     std::size_t most_shown = 0;
+    std::vector<std::string> left_out{}; ///< typed words that no product has
 };
 
 /// How many products there are, or why there is none and what to do: "12 products", "The first 60 of 3,214 products".
+/// Where words were left out to find them, a line before says which.
 [[nodiscard]] std::string found_words(const SearchCount& count, const Language& language);
 
 } // namespace ui

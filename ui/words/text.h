@@ -27,7 +27,8 @@ namespace ui {
     /* Not found, which of two, choose by name */ \
     X(not_found_title) X(not_found_code) X(not_found_what_to_do) X(not_found_read_package) X(which_title) \
     X(which_lead) X(find_title) X(find_letters) X(find_space) X(find_by_aisle) X(find_lead) X(find_searching) \
-    X(find_none) X(find_count_more) X(find_count_first) X(find_serving) X(find_this_place) \
+    X(find_none) X(find_count_more) X(find_count_first) X(find_left_out_one) X(find_left_out_many) X(find_serving) \
+    X(find_this_place) \
     X(pick_aisle_title) X(pick_no_aisle) X(pick_empty) X(pick_count_one) X(pick_count_many) \
     /* One label, in the taught order */ \
     X(label_servings) X(servings_about) X(servings_varied) X(servings_single) X(servings_not_printed) \

@@ -65,17 +65,18 @@ const std::vector<core::Product>& shelf()
 
 /// The same products twice: all in lists, and all loose.
 struct Shelves {
-    Shelves() : loose(":memory:"), path(folder.file("listed"))
+    explicit Shelves(const std::vector<core::Product>& products = shelf())
+        : loose(":memory:"), path(folder.file("listed"))
     {
-        loose.put(shelf());
+        loose.put(products);
         catalog::BulkWriter writer(path);
-        for (const auto& product : shelf())
+        for (const auto& product : products)
             writer.add(product);
         writer.finish();
         listed.emplace(*Store::open(path, Store::Mode::ReadOnly));
     }
 
-    void check(std::string_view typed, const Names& expected)
+    void check(std::string_view typed, const Names& expected, const Names& left_out = {})
     {
         CAPTURE(typed);
         auto in_lists = listed->search();
@@ -85,6 +86,8 @@ struct Shelves {
         CHECK(in_lists.count() == expected.size());
         CHECK(in_none.count() == expected.size());
         CHECK(in_lists.counted());
+        CHECK(in_lists.left_out() == left_out);
+        CHECK(in_none.left_out() == left_out);
     }
 
     test::TempFolder folder;
@@ -101,7 +104,7 @@ TEST_CASE("a search finds words of the name and the brand, in any order, the las
     shelves.check("honey oat", {"Honey oat clusters", "Oat rounds, honey"});
     shelves.check("oat honey", {"Honey oat clusters", "Oat rounds, honey"});
     shelves.check("millbrook ho", {"Oat rounds, honey", "Tea \"AND\" honey (NEAR milk*)"});
-    shelves.check("ho millbrook", {}); // only the last word may be a beginning
+    shelves.check("choc cookies", {"CHOCOLATE COOKIES"}, {"choc"}); // only the last word may be a beginning
     shelves.check("CREME DAVOINE", {"Crème d\u2019avoine"});
     shelves.check("crème  d'avoine,", {"Crème d\u2019avoine"});
     shelves.check("dore", {"Crème d\u2019avoine"});
@@ -143,14 +146,77 @@ TEST_CASE("kinds of food are found too, in Spanish as well")
     shelves.check("té honey", {"Tea \"AND\" honey (NEAR milk*)"});
 }
 
+TEST_CASE("a name or a brand comes before a kind of food, as it stands or begun")
+{
+    Shelves shelves({
+        named(1, "Pita chips", "Tallgrass", "Chips, Pretzels & Snacks"),
+        named(2, "Pretzelsticks", "Tallgrass", "Chips, Pretzels & Snacks"),
+        named(3, "Twists, pretzels", "Tallgrass", "Chips, Pretzels & Snacks"),
+        named(4, "Rings, salted", "Pretzels of Valdor", "Crackers"),
+        named(5, "Almond thins", "Tallgrass", "", "Cookies & Biscuits"),
+        named(6, "Wafers", "Las Galletas de Valdor", "Wafers"),
+        named(7, "Knots, salted", "Tallgrass", "Chips, Pretzels & Snacks"),
+    });
+    shelves.check("pretzels", {"Rings, salted", "Twists, pretzels", "Pretzelsticks", "Knots, salted", "Pita chips"});
+    shelves.check("pretz", {"Pretzelsticks", "Rings, salted", "Twists, pretzels", "Knots, salted", "Pita chips"});
+    shelves.check("pretzls", {"Knots, salted", "Pita chips", "Pretzelsticks", "Rings, salted", "Twists, pretzels"});
+    shelves.check("salted pretzels", {"Rings, salted", "Knots, salted"});
+    shelves.check("pretzels salt", {"Rings, salted", "Knots, salted"});
+    shelves.check("galletas", {"Wafers", "Almond thins", "Rings, salted"});
+}
+
+TEST_CASE("little words of both languages are passed over, the last one too, as long as others remain")
+{
+    Shelves shelves({
+        named(1, "Tomato soup", "Tallgrass", "Canned Soup"),
+        named(2, "Caldo de tomate", "Valdor", "Canned Soup"),
+        named(3, "Deli rolls", "Valdor", "Breads & Buns"),
+        named(4, "Cream of rice", "Tallgrass", "Cereal"),
+    });
+    shelves.check("sopa de", {"Caldo de tomate", "Tomato soup"});
+    shelves.check("sopa de tomate", {"Caldo de tomate", "Tomato soup"});
+    shelves.check("la sopa", {"Caldo de tomate", "Tomato soup"});
+    shelves.check("the soup with the tomato", {"Tomato soup", "Caldo de tomate"});      // the second with a slip
+    shelves.check("de la los las el of the and con caldo tomate", {"Caldo de tomate"}); // they use up no place
+    shelves.check("de", {"Caldo de tomate", "Deli rolls"});                             // nothing else: as it stands
+    shelves.check("of", {"Cream of rice"});
+    shelves.check("of de", {});
+}
+
+TEST_CASE("a word that fits no product at all is left out where nothing is found, and told")
+{
+    Shelves shelves;
+    shelves.check("galletas saladas", {"Chocolate chip crackers", "CHOCOLATE COOKIES"}, {"saladas"});
+    shelves.check("leche entera de zzz", {"Crème d\u2019avoine"}, {"entera", "zzz"});
+    shelves.check("zzz zzz honey xxx oat", {"Honey oat clusters", "Oat rounds, honey"}, {"zzz", "xxx"});
+    shelves.check("haney xxx clusters", {"Honey oat clusters"}, {"xxx"}); // a slip fits
+    shelves.check("oat zzz", {"Honey oat clusters", "Oat rounds, honey", "Oatmeal"}, {"zzz"});
+    shelves.check("zzz xxx", {});           // nothing would be left
+    shelves.check("oatmeal chocolate", {}); // each fits something: no question gets looser
+    shelves.check("oatmeal chocolat zzz", {}, {"zzz"});
+}
+
+TEST_CASE("a word that only an older name of a product had is left out")
+{
+    Shelves shelves;
+    Store store = *Store::open(shelves.path, Store::Mode::Write);
+    store.put(named(6, "Groats, plain", "Tallgrass", "Cereal"));
+    auto search = store.search();
+    CHECK(names(search, "tallgrass oatmeal") == Names{"Chocolate chip crackers", "Groats, plain"});
+    CHECK(search.left_out() == Names{"oatmeal"});
+    CHECK(names(search, "millbrook groats").empty()); // a loose product has it
+    CHECK(search.left_out().empty());
+    CHECK(names(search, "groats").size() == 1);
+}
+
 TEST_CASE("signs that mean something to a database are signs like others")
 {
     Shelves shelves;
     shelves.check("tea AND honey", {"Tea \"AND\" honey (NEAR milk*)"});
     shelves.check("\"tea", {"Tea \"AND\" honey (NEAR milk*)"});
-    shelves.check("tea NOT honey", {});
+    shelves.check("tea NOT honey", {"Tea \"AND\" honey (NEAR milk*)"}, {"not"});
     shelves.check("near(tea milk)", {"Tea \"AND\" honey (NEAR milk*)"});
-    shelves.check("name:tea", {});
+    shelves.check("name:tea", {"Tea \"AND\" honey (NEAR milk*)"}, {"name"});
     shelves.check("tea*", {"Tea \"AND\" honey (NEAR milk*)"});
     shelves.check("'; DROP TABLE product; --", {});
     shelves.check("%tea_", {"Tea \"AND\" honey (NEAR milk*)"});
@@ -256,13 +322,33 @@ TEST_CASE("lists and loose products give the same answers")
     const Store listed = *Store::open(path, Store::Mode::ReadOnly);
     auto first = listed.search();
     auto second = loose.search();
-    for (const char* typed : {"c", "ch", "che", "cheese", "chese", "chocolate org", "organic chocolate", "cookies",
-                              "galletas or", "oat hony", "vale", "brivael", "milk choc", "o c", "salsa tortila"}) {
+    for (const char* typed : {"c",
+                              "ch",
+                              "che",
+                              "cheese",
+                              "chese",
+                              "chocolate org",
+                              "organic chocolate",
+                              "cookies",
+                              "galletas or",
+                              "oat hony",
+                              "vale",
+                              "brivael",
+                              "milk choc",
+                              "o c",
+                              "salsa tortila",
+                              "chips",
+                              "snacks choc",
+                              "queso de",
+                              "pan integral",
+                              "zzz cheese",
+                              "galletas saladas"}) {
         CAPTURE(typed);
         const auto one = names(first, typed, 2000);
         CHECK(one == names(second, typed, 2000));
         CHECK(one.size() == first.count());
         CHECK(first.count() == second.count());
+        CHECK(first.left_out() == second.left_out());
     }
     CHECK(names(first, "chocolate", 2000).size() > 50);
 }

@@ -82,6 +82,22 @@ TEST_CASE("names: an aisle's Spanish name finds what stands there, whatever the 
     CHECK(found(station.session) == Names{"Oat rounds"});
 }
 
+TEST_CASE("names: a word that no product has is left out and told as it was typed, until another letter comes")
+{
+    Station station;
+    station.ask(ui::FindByName{});
+    type(station.session, "cereales de ni");
+    station.ask(ui::TypeLetters{"ñ"});
+    type(station.session, "os");
+    CHECK(station.state().found_words == "Looking...");
+    CHECK(found(station.session) == Names{"Oat rounds", "Wheat squares"});
+    CHECK(station.state().found_words == "No product here has the word “NIÑOS”. These have the rest.\n2 products");
+    station.ask(ui::ClearLetters{});
+    type(station.session, "cereales de");
+    CHECK(found(station.session) == Names{"Oat rounds", "Wheat squares"});
+    CHECK(station.state().found_words == "2 products");
+}
+
 TEST_CASE("names: letters are taken back one by one or all at once, and blanks are not heaped up")
 {
     Station station;

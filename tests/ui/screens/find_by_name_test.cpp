@@ -1,6 +1,7 @@
 // The screen that finds products by their names: what it says, what each touch asks for, and what stays in its place.
 #include "tests/support/headless.h"
 #include "tests/ui/samples.h"
+#include "ui/words/found_words.h"
 
 #include <doctest/doctest.h>
 
@@ -84,6 +85,20 @@ TEST_CASE("find by name: shows what is typed and what fits it, and a touch takes
             break;
     }
     CHECK(taken == state.found.size());
+}
+
+TEST_CASE("find by name: a word that was left out is told above the answers, in both languages")
+{
+    for (const std::string code : {"en", "es"}) {
+        test::Headless screen({1280, 800}, 100, code);
+        auto state = test::found_state("CEREAL SOYA", "Cereal", test::language(code));
+        state.found_words = ui::found_words({16, true, 60, {"SOYA"}}, test::language(code));
+        screen.frame(state);
+        const auto told = screen.words().find(code == "en" ? "No product here has the word “SOYA”."
+                                                           : "Ningún producto de aquí tiene la palabra “SOYA”.");
+        REQUIRE(told != std::string::npos);
+        CHECK(told < screen.words().find(state.found.front().name));
+    }
 }
 
 TEST_CASE("find by name: the aisles are offered until something is typed, where there are some")

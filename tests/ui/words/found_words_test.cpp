@@ -5,6 +5,7 @@
 #include <doctest/doctest.h>
 
 #include <string>
+#include <vector>
 
 namespace {
 
@@ -80,4 +81,21 @@ TEST_CASE("found words: how many there are, as far as is known, and what to do w
         CHECK(counted(c.products, c.all, "en") == c.english);
         CHECK(counted(c.products, c.all, "es") == c.spanish);
     }
+}
+
+TEST_CASE("found words: typed words that no product has are told before the count, where anything is found")
+{
+    const auto told = [](std::size_t products, const std::vector<std::string>& left_out, const std::string& code) {
+        return ui::found_words({products, true, 60, left_out}, test::language(code));
+    };
+    CHECK(told(1, {"FRITAS"}, "en") == "No product here has the word “FRITAS”. These have the rest.\n1 product");
+    CHECK(told(12, {"FRITAS"}, "es") ==
+          "Ningún producto de aquí tiene la palabra “FRITAS”. Estos tienen el resto.\n12 productos");
+    CHECK(told(12, {"FRITAS", "SOYA"}, "en") ==
+          "No product here has any of the words “FRITAS”, “SOYA”. These have the rest.\n12 products");
+    CHECK(
+        told(12, {"FRITAS", "SOYA"}, "es") ==
+        "Ningún producto de aquí tiene ninguna de las palabras “FRITAS”, “SOYA”. Estos tienen el resto.\n12 productos");
+    CHECK(told(1, {"WWWWWWWWWÑWWWWWWWW"}, "en").find("“WWWWWWWWW...”") != std::string::npos); // fits on any screen
+    CHECK(told(0, {"FRITAS"}, "en") == told(0, {}, "en"));                                    // nothing has the rest
 }
