@@ -115,7 +115,7 @@ TEST_CASE("end to end: a sheet is loaded at the desk by touch, served at once, a
     touch(station, twin, test::text(TextId::desk_load), ui::LoadFile{false}, "2 products loaded into");
     CHECK(labels_in(station) == 2);
     touch(station, twin, test::text(TextId::desk_undo_load), ui::UndoLoad{},
-          "The catalog is as it was before the last load.");
+          "The catalog is as it was before the last load: without a label.");
     CHECK(labels_in(station) == 0);
     touch(station, twin, test::text(TextId::desk_redo_load), ui::UndoLoad{}, "as the last load left it");
     CHECK(labels_in(station) == 2);
