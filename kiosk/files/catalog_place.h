@@ -28,7 +28,8 @@ struct CatalogPlace {
 
 /// `given` (of --catalog) when it is not empty, else $PAIRSTAND_CATALOG, else in the station's own folder the catalog
 /// of the bundle that is in place, else catalog.db there if a label is in it, else the demo sheet in `data`. Where the
-/// record of bundles is damaged the place is that record, which is no catalog: real products are never exchanged for the demo.
+/// record of bundles is damaged the place is that record, which is no catalog: real products are never exchanged for
+/// the demo.
 [[nodiscard]] CatalogPlace catalog_place(const std::string& given, const std::filesystem::path& data,
                                          const Environment& environment = process_environment);
 
