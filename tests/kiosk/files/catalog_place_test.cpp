@@ -50,6 +50,21 @@ TEST_CASE("catalog place: option, then variable, then the user's own, then the d
     CHECK_FALSE(catalog_place("", config, user).demo);
 }
 
+TEST_CASE("catalog place: an own catalog without a label, as undoing a first load leaves it, gives way to the demo")
+{
+    const test::TempFolder home;
+    const auto user = environment({{"XDG_DATA_HOME", home.file("")}});
+    std::filesystem::create_directory(home.file("pairstand"));
+    const std::filesystem::path own = home.file("pairstand/catalog.db");
+    {
+        const catalog::Store nothing(own.string());
+    }
+    REQUIRE(std::filesystem::exists(own));
+    CHECK(catalog_place("", config, user).demo);
+    load_demo(own);
+    CHECK(catalog_place("", config, user).path == own);
+}
+
 TEST_CASE("catalog place: the user's data folder is ~/.local/share without XDG_DATA_HOME")
 {
     const test::TempFolder home;
