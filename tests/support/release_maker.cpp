@@ -342,4 +342,13 @@ MadeRelease make_release(const ReleaseShape& shape, const std::filesystem::path&
     return Maker(shape, folder, see).make();
 }
 
+std::string make_plain_release(const std::filesystem::path& folder, std::size_t products)
+{
+    ReleaseShape shape;
+    shape.products = products;
+    shape.odd_codes = false;
+    make_release(shape, folder);
+    return folder.string();
+}
+
 } // namespace test

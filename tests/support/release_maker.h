@@ -64,4 +64,7 @@ struct MadeRelease {
 MadeRelease make_release(const ReleaseShape& shape, const std::filesystem::path& folder,
                          const std::function<void(const MadeRecord&)>& see = {});
 
+/// The same of so many products, none with an odd code. Returns the folder.
+std::string make_plain_release(const std::filesystem::path& folder, std::size_t products);
+
 } // namespace test

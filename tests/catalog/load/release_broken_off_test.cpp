@@ -34,11 +34,7 @@ std::size_t count_in(const std::string& path)
 /// A release of 600 products, none with an odd code.
 std::string release_in(const test::TempFolder& folder)
 {
-    test::ReleaseShape shape;
-    shape.products = 600;
-    shape.odd_codes = false;
-    test::make_release(shape, folder.file("release"));
-    return folder.file("release");
+    return test::make_plain_release(folder.file("release"), 600);
 }
 
 /// Breaks a load off at its last step.

@@ -29,11 +29,7 @@ Run load(const kiosk::LoadArguments& asked)
 
 std::string release_in(const test::TempFolder& folder)
 {
-    test::ReleaseShape shape;
-    shape.products = 60;
-    shape.odd_codes = false;
-    test::make_release(shape, folder.file("release"));
-    return folder.file("release");
+    return test::make_plain_release(folder.file("release"), 60);
 }
 
 } // namespace
