@@ -92,12 +92,12 @@ TEST_CASE("compare command: the text tells both sides once, whatever the number 
                 "\nLeft: allergens, first grain, sugars\n  Contains statement: “Milk”. Recognized in it: milk.\n") ==
           1);
     CHECK(times(text, "\nRight: allergens, first grain, sugars\n  Contains statement: not recorded here.\n  "
-                      "Ingredients: not recorded here.\n") == 1);
+                      "The ingredients were not entered here.\n") == 1);
     CHECK(times(text, "read the package in your hand, and ask a doctor or a registered dietitian.") == 1);
     shop.language = "es";
     REQUIRE(shop.compare(shop.rich.gtin.digits(), shop.bulk.gtin.digits()) == 0);
     CHECK(times(shop.out.str(), "\nDerecha: alérgenos, primer grano, azúcares\n  Línea de “Contiene”: no se anotó "
-                                "aquí.\n  Ingredientes: no se anotaron aquí.\n") == 1);
+                                "aquí.\n  Aquí no se anotaron los ingredientes.\n") == 1);
 }
 
 } // namespace test

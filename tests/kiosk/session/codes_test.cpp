@@ -157,7 +157,7 @@ TEST_CASE("codes: a number of this place finds the label that it was given here,
     CHECK(station.on(Side::Left) == "Rice, repacked");
     CHECK(station.state().screen == ScreenId::OneLabel);
     CHECK(station.state().label->pieces.at(0).name ==
-          "This label is for this place only: its number was given here, and names a different food elsewhere.");
+          "This label is for this place only. Its number was given here, and names a different food elsewhere.");
     station.scan(shelf::wheat);
     CHECK(station.state().pair->first.at(0) ==
           "Left: a label for this place only. Its number was given here, and names a different food elsewhere.");

@@ -52,10 +52,11 @@ TEST_CASE("prices: typed from the right as on a till, and said in sentences on b
     CHECK(till.state().screen == ScreenId::Prices);
     till.type(Side::Left, "399");
     till.type(Side::Right, "449");
-    CHECK(till.said() == "Left: $3.99 for 12 oz is 33.3 cents per ounce, $2.00 a serving.\n"
-                         "Right: $4.49 for 18 oz is 24.9 cents per ounce, $2.25 a serving.\n"
-                         "Per ounce, right costs less.\n"
-                         "Price ÷ net quantity, rounded by NIST Handbook 130 (Uniform Unit Pricing).\n");
+    CHECK(till.said() ==
+          "Left: $3.99 for 12 oz is 33.3 cents per ounce, $2.00 a serving.\n"
+          "Right: $4.49 for 18 oz is 24.9 cents per ounce, $2.25 a serving.\n"
+          "Per ounce, right costs less.\n"
+          "Price ÷ net quantity, rounded as in NIST Handbook 130. It holds the rule for Uniform Unit Pricing.\n");
     till.ask(ui::ShowPair{});
     CHECK(till.state().screen == ScreenId::Pair);
     REQUIRE(till.state().pair->sections.size() == before + 1);

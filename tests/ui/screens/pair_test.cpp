@@ -294,7 +294,7 @@ TEST_CASE("pair: why nothing is compared stands before the first figure, in lett
         const auto state = test::pair_state(test::demo_product("9520427005033"), test::demo_product("9520427005088"),
                                             Basis::SameAmount, test::language("en"));
         const auto shown = all_pages(screen, state);
-        const auto why = shown.find("One label counts in grams, the other in millilitres");
+        const auto why = shown.find("One label counts in grams, the other in milliliters");
         REQUIRE(why != std::string::npos);
         CHECK(why < shown.find("\nCalories\n"));
     }
@@ -306,7 +306,7 @@ TEST_CASE("pair: what cannot be compared is shown, and no finding is claimed")
     const auto state = test::pair_state(test::demo_product("9520427005033"), test::demo_product("9520427005088"),
                                         Basis::SameAmount, test::language("en"));
     const auto shown = all_pages(screen, state);
-    CHECK(shown.find("One label counts in grams, the other in millilitres") != std::string::npos);
+    CHECK(shown.find("One label counts in grams, the other in milliliters") != std::string::npos);
     CHECK(shown.find("Left has") == std::string::npos);
     CHECK(shown.find("160") != std::string::npos);
 }

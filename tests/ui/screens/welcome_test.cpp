@@ -101,7 +101,7 @@ TEST_CASE("not found: says which code, what to do, and where the same things sta
     CHECK(english.words() ==
           "No label here for this code\nCode 09521234567899\nScan another package, or choose one by name.\n"
           "Choose by name\n"
-          "The label on the package itself tells you the same things: servings first, then calories, then % Daily "
+          "The label on the package tells you the same things. Read the servings first, then calories, then % Daily "
           "Value.\n"
           "Text size 100%\nEspañol\nBy name\nStart over\nBack\n");
     CHECK(english.tap(state, TextId::button_choose_by_name) == ui::Actions{ui::FindByName{}});

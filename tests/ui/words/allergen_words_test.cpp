@@ -93,13 +93,13 @@ TEST_CASE("allergen words: no statement recorded, one entered as absent, and one
     CHECK(sentences(product_with("Milk.", std::nullopt), "es") ==
           Sentences{"Línea de “Contiene”: no se anotó aquí.", "Los ingredientes nombran: leche (“Milk”)."});
     CHECK(sentences(product_with("Milk.", ""), "en").front() ==
-          "Contains statement: on 2026-01-19 it was entered that the label has none. A label may name its allergens in "
-          "the ingredients alone.");
+          "Contains statement: on 2026-01-19 it was entered that the label has none. A label may name allergens just "
+          "in its ingredients.");
     CHECK(sentences(product_with("Rice. Contains: milk.", std::nullopt), "en") ==
           Sentences{"Contains statement: not recorded here.",
                     "Contains statement in the text of the ingredients: “milk”. Recognized in it: milk.",
-                    "No word of the ingredients was recognized here as a major allergen. That promises nothing: read "
-                    "the list on the package."});
+                    "No word of the ingredients was recognized here as a major allergen. That is no promise. Read the "
+                    "list on the package."});
     CHECK(sentences(product_with("Rice.", "Salt"), "en").front() ==
           "Contains statement: “Salt”. Read it with care: no word of it was recognized here as a major allergen.");
     CHECK(sentences(product_with("Rice.", "Milk, Soy"), "en").front() ==
@@ -109,9 +109,9 @@ TEST_CASE("allergen words: no statement recorded, one entered as absent, and one
 TEST_CASE("allergen words: ingredients that are not recorded are said to be so")
 {
     CHECK(sentences(product_with(std::nullopt, std::nullopt), "en") ==
-          Sentences{"Contains statement: not recorded here.", "Ingredients: not recorded here."});
+          Sentences{"Contains statement: not recorded here.", "The ingredients were not entered here."});
     CHECK(sentences(product_with(std::nullopt, std::nullopt), "es") ==
-          Sentences{"Línea de “Contiene”: no se anotó aquí.", "Ingredientes: no se anotaron aquí."});
+          Sentences{"Línea de “Contiene”: no se anotó aquí.", "Aquí no se anotaron los ingredientes."});
 }
 
 TEST_CASE("allergen words: an entry from before 2023 says that sesame did not have to be named")
@@ -193,7 +193,7 @@ TEST_CASE("allergen words: a pair tells each side under its own heading, and bot
     CHECK(sections[2].heading == "Right: allergens, first grain, sugars");
     CHECK(sections[2].sentences.front() == "Contains statement: “Wheat”. Recognized in it: wheat.");
     CHECK(sections[0].sentences ==
-          Sentences{"This is what the labels said on 2026-01-12 (left) and 2026-02-03 (right). Recipes change: for "
+          Sentences{"This is what the labels said on 2026-01-12 (left) and 2026-02-03 (right). Recipes change. For "
                     "allergies and diets read the package in your hand, and ask a doctor or a registered dietitian."});
     const auto comparison = core::compare(left.label, right.label, core::Basis::Serving);
     CHECK(ui::pair_words(comparison, left, right, test::language("en")).sections == sections);

@@ -70,7 +70,7 @@ TEST_CASE("found words: how many there are, as far as is known, and what to do w
     const Case cases[] = {
         {"nothing yet", 0, false, "Looking...", "Buscando..."},
         {"none", 0, true, "No product has these words. Take letters away, or scan the package.",
-         "Ningún producto tiene estas palabras. Quite letras o escanee el paquete."},
+         "No hay productos con estas palabras. Quite letras o escanee el paquete."},
         {"some so far", 12, false, "12 products or more", "12 productos o más"},
         {"one", 1, true, "1 product", "1 producto"},
         {"all are shown", 60, true, "60 products", "60 productos"},

@@ -85,15 +85,15 @@ TEST_CASE("ingredient words: the printed list whole, however long, and where it 
     const auto section = ui::ingredients_section(product.label, core::take_apart(list), test::language("en"));
     CHECK(section.sentences ==
           Sentences{list,
-                    "Ingredients stand in order of weight, the heaviest first; those behind “2% or less” may stand in "
+                    "Ingredients stand in order of weight, the heaviest first. Those after “2% or less” may stand in "
                     "any order.",
                     "The list is very long: only its first part was looked through for what follows."});
     const auto none = with_ingredients(std::nullopt);
     CHECK(ui::ingredients_section(none.label, {}, test::language("en")).sentences ==
-          Sentences{"Ingredients: not recorded here.",
+          Sentences{"The ingredients were not entered here.",
                     "Look on the package for the first grain, the names of sugars and allergens."});
     CHECK(ui::ingredients_section(none.label, {}, test::language("es")).sentences ==
-          Sentences{"Ingredientes: no se anotaron aquí.",
+          Sentences{"Aquí no se anotaron los ingredientes.",
                     "Busque en el paquete el primer grano, los nombres de azúcares y los alérgenos."});
 }
 
@@ -108,11 +108,11 @@ TEST_CASE("ingredient words: a pair says on which side 0 g of trans fat stands b
         return std::ranges::find(words.rows, core::Nutrient::TransFat, &ui::RowWords::nutrient)->remarks;
     };
     CHECK(remarks("en") ==
-          Sentences{"Left: 0 g can be up to 0.5 g a serving, and the ingredients name partially "
-                    "hydrogenated oil: “partially hydrogenated soybean oil”. Classes teach to aim for 0."});
-    CHECK(remarks("es") == Sentences{"Izquierda: 0 g puede ser hasta 0.5 g por porción, y los ingredientes nombran "
-                                     "aceite parcialmente hidrogenado: “partially hydrogenated soybean oil”. En las "
-                                     "clases se enseña a buscar 0."});
+          Sentences{"Left: 0 g can be up to 0.5 g a serving. The ingredients name partially hydrogenated oil: "
+                    "“partially hydrogenated soybean oil”. Classes teach to aim for 0."});
+    CHECK(remarks("es") ==
+          Sentences{"Izquierda: 0 g puede ser hasta 0.5 g por porción. Los ingredientes nombran aceite parcialmente "
+                    "hidrogenado: “partially hydrogenated soybean oil”. En las clases se enseña a buscar 0."});
     CHECK_FALSE(ui::trans_fat_remark(right.label, test::language("en")));
     CHECK_FALSE(ui::trans_fat_remark(with_ingredients(std::nullopt).label, test::language("en")));
 }
@@ -128,9 +128,9 @@ TEST_CASE("ingredient words: why of trans fat has the two rules, and what the in
     CHECK(says(why("Corn, partially hydrogenated soybean oil"), rules));
     CHECK(says(why("Corn, partially hydrogenated soybean oil"),
                "The ingredients name partially hydrogenated oil: “partially hydrogenated soybean oil”."));
-    CHECK(says(why("Corn"), "The ingredients that were entered name no partially hydrogenated oil by words that are "
-                            "known here: look for it on the package."));
-    CHECK(
-        says(why(std::nullopt), "Ingredients: not recorded here. Look for partially hydrogenated oil on the package."));
+    CHECK(says(why("Corn"), "No words for partially hydrogenated oil were found in the list that was entered. Look for "
+                            "it on the package."));
+    CHECK(says(why(std::nullopt), "The ingredients were not entered here. Look at the list on the package. Does it "
+                                  "name partially hydrogenated oil?"));
     CHECK_FALSE(says(why("Corn", core::Nutrient::Sodium), rules));
 }

@@ -69,7 +69,7 @@ TEST_CASE("label words: a whole label, in the taught order")
             "Servings per container: 9",
             "Serving size: 1 oz (28 g)",
             "In the package: 9 oz (255 g)",
-            "If you eat the whole package, you eat 9 servings: every figure below counts 9 times.",
+            "If you eat the whole package, you eat 9 servings. Each figure below counts 9 times.",
             "Calories: 130",
             "% Daily Value: 5% or less is low, 20% or more is high. It counts one serving in a day of 2,000 calories.",
             "Touch a line: where it comes from",
@@ -92,7 +92,7 @@ TEST_CASE("label words: a whole label, in the taught order")
             "Protein: 2 g",
             "# Ingredients",
             "Whole yellow corn, sunflower oil, sea salt, calcium hydroxide.",
-            "Ingredients stand in order of weight, the heaviest first; those behind “2% or less” may stand in any "
+            "Ingredients stand in order of weight, the heaviest first. Those after “2% or less” may stand in any "
             "order.",
             "# First grain",
             "First grain: “Whole yellow corn” is a whole grain (USDA child nutrition and CACFP guidance on whole "
@@ -101,12 +101,12 @@ TEST_CASE("label words: a whole label, in the taught order")
             "Names of sugars: the list has none that is known here. It may hold the sugars of fruit and milk all the "
             "same.",
             "# Major allergens that the label names",
-            "This is what the label said on 2026-01-19. Recipes change: for allergies and diets read the package in "
+            "This is what the label said on 2026-01-19. Recipes change. For allergies and diets read the package in "
             "your hand, and ask a doctor or a registered dietitian.",
-            "Contains statement: on 2026-01-19 it was entered that the label has none. A label may name its allergens "
-            "in the ingredients alone.",
-            "No word of the ingredients was recognized here as a major allergen. That promises nothing: read the list "
-            "on the package.",
+            "Contains statement: on 2026-01-19 it was entered that the label has none. A label may name allergens just "
+            "in its ingredients.",
+            "No word of the ingredients was recognized here as a major allergen. That is no promise. Read the list on "
+            "the package.",
             "A small figure times nine servings.",
             "Entered on 2026-01-19 from cedar_hollow.csv, row 35.",
         });
@@ -117,15 +117,14 @@ TEST_CASE("label words: the same in Spanish, with the label's own words as they 
     const auto spanish = words(chips, "es");
     for (const std::string sentence :
          {"Porciones por envase: 9", "Tamaño de la porción: 1 oz (28 g)",
-          "Si come todo el paquete, come 9 porciones: cada cifra de abajo cuenta 9 veces.",
+          "Si come todo el paquete, come 9 porciones. Cada cifra de abajo cuenta 9 veces.",
           "% del Valor Diario: 5% o menos es bajo, 20% o más es alto. Cuenta una porción en un día de 2,000 calorías.",
           "Toque una línea: de dónde sale", "# Menos de", "Grasa total: 7 g; 9%, entre 5 y 20",
           "Sodio: 55 mg; 2%, bajo (5 o menos)", "Whole yellow corn, sunflower oil, sea salt, calcium hydroxide.",
           "Línea de “Contiene”: el 2026-01-19 se anotó que la etiqueta no la tiene. Una etiqueta puede nombrar sus "
           "alérgenos solo en los ingredientes.",
-          "Esto decía la etiqueta el 2026-01-19. Las recetas cambian: si tiene alergias o una dieta, lea el paquete "
-          "que "
-          "tiene en la mano y pregunte a un médico o a un dietista registrado.",
+          "Esto decía la etiqueta el 2026-01-19. Las recetas cambian. Si tiene alergias o una dieta, lea el paquete "
+          "que tiene en la mano y pregunte a un médico o a un dietista registrado.",
           "Anotado el 2026-01-19, de la hoja cedar_hollow.csv, fila 35."}) {
         CAPTURE(sentence);
         CHECK(says(spanish, sentence));
@@ -196,14 +195,14 @@ TEST_CASE("label words: nobody is told to multiply the package's own figures")
     };
     const Case cases[] = {
         {"en",
-         "If you eat the whole package, you eat 2.5 servings: its figures stand further down, under “Whole package, as "
+         "If you eat the whole package, you eat 2.5 servings. Its figures stand further down, under “Whole package, as "
          "the "
          "label prints it”.",
-         "every figure below counts"},
+         "Each figure below counts"},
         {"es",
-         "Si come todo el paquete, come 2.5 porciones: sus cifras están más abajo, en “Todo el paquete, como lo "
+         "Si come todo el paquete, come 2.5 porciones. Sus cifras están más abajo, en “Todo el paquete, como lo "
          "imprime la etiqueta”.",
-         "cada cifra de abajo cuenta"},
+         "Cada cifra de abajo cuenta"},
     };
     for (const auto& c : cases) {
         CAPTURE(c.code);
@@ -252,11 +251,11 @@ TEST_CASE("label words: beside a printed 0 g of trans fat stands the oil that th
         REQUIRE(at != label.pieces.end());
         return line(*(at + 1));
     };
-    CHECK(behind_trans_fat("en") == "0 g can be up to 0.5 g a serving, and the ingredients name partially hydrogenated "
+    CHECK(behind_trans_fat("en") == "0 g can be up to 0.5 g a serving. The ingredients name partially hydrogenated "
                                     "oil: “partially hydrogenated soybean oil”. Classes teach to aim for 0.");
     CHECK(behind_trans_fat("es") ==
-          "0 g puede ser hasta 0.5 g por porción, y los ingredientes nombran aceite "
-          "parcialmente hidrogenado: “partially hydrogenated soybean oil”. En las clases se enseña a buscar 0.");
+          "0 g puede ser hasta 0.5 g por porción. Los ingredientes nombran aceite parcialmente hidrogenado: “partially "
+          "hydrogenated soybean oil”. En las clases se enseña a buscar 0.");
     product.label.per_serving.lines[core::Nutrient::TransFat].amount =
         core::parse_figure(core::Nutrient::TransFat, "0.5").value();
     CHECK(behind_trans_fat("en").find("0.5 g a serving") == std::string::npos);

@@ -110,12 +110,14 @@ TEST_CASE("pair words: too close to tell is said as such, and the guide's limit 
     const auto english = words("9520310003023", "9520310003030", Basis::SameAmount, "en");
     CHECK(english.first ==
           Sentences{"One serving is 30 g on both.",
-                    "5 and 20 are a guide for one serving; in equal amounts the line only shows where each stands."});
+                    "5 and 20 are a guide for one serving. In equal amounts the line only shows where each stands."});
     CHECK(row(english, Nutrient::TotalFat).finding == "Too close to tell");
     const auto spanish = words("9520310003023", "9520310003030", Basis::SameAmount, "es");
-    CHECK(spanish.first == Sentences{"Una porción es de 30 g en los dos.",
-                                     "5 y 20 son una guía para una porción; en cantidades iguales la línea solo "
-                                     "muestra dónde está cada uno."});
+    CHECK(
+        spanish.first ==
+        Sentences{
+            "Una porción es de 30 g en los dos.",
+            "5 y 20 son una guía para una porción. En cantidades iguales la línea solo muestra dónde está cada uno."});
     CHECK(row(spanish, Nutrient::TotalFat).finding == "No se distingue");
 }
 
@@ -191,7 +193,7 @@ TEST_CASE("pair words: grams beside millilitres are shown and not compared in eq
         english.first ==
         Sentences{"One serving is a weight, the other a volume: 1 container (170 g) on the left, 1 bottle (207 mL) on "
                   "the right.",
-                  "One label counts in grams, the other in millilitres: equal amounts cannot be set side by side. One "
+                  "One label counts in grams, the other in milliliters: equal amounts cannot be set side by side. One "
                   "serving and the whole package can.",
                   "Shown here: one serving of each.", "What can be compared: one serving, whole package."});
     CHECK(basis_texts(english)[2] == "Same amount");
@@ -234,11 +236,11 @@ TEST_CASE("pair words: an older panel is named with its side")
     const auto older = "9520588008041";
     const auto newer = "520417008036";
     CHECK(words(older, newer, Basis::Serving, "en").first.back() ==
-          "The left label is from before the rule of 2016: its % Daily Values count from other amounts.");
+          "The left label is from before the rule of 2016. Its % Daily Values count from other amounts.");
     CHECK(words(newer, older, Basis::Serving, "en").first.back() ==
-          "The right label is from before the rule of 2016: its % Daily Values count from other amounts.");
+          "The right label is from before the rule of 2016. Its % Daily Values count from other amounts.");
     CHECK(words(newer, older, Basis::Serving, "es").first.back() ==
-          "La etiqueta de la derecha es anterior a la regla de 2016: sus % del Valor Diario se cuentan con otras "
+          "La etiqueta de la derecha es anterior a la regla de 2016. Sus % del Valor Diario se cuentan con otras "
           "cantidades.");
 }
 
@@ -247,12 +249,12 @@ TEST_CASE("pair words: servings that vary cannot be multiplied, and that is said
     const auto english = words("520417002072", "9520233002028", Basis::Package, "en");
     REQUIRE(english.first.size() == 4);
     CHECK(english.first[1] ==
-          "“Servings varied”: there is no number to multiply by, so the whole package cannot be worked out.");
+          "“Servings varied” gives no number to multiply by. So the whole package cannot be worked out.");
     CHECK(english.first[2] == "Shown here: one serving of each.");
     CHECK(english.first[3] == "What can be compared: one serving, same amount: 100 g.");
     CHECK(english.sides[0].servings == "Servings varied, 2 oz (56 g) each");
     CHECK(words("520417002072", "9520233002028", Basis::Package, "es").first[1] ==
-          "“Porciones variadas”: no hay un número para multiplicar, así que no se puede calcular todo el paquete.");
+          "“Porciones variadas” no da un número para multiplicar. Por eso no se puede calcular todo el paquete.");
 }
 
 TEST_CASE("pair words: what a label calls not significant is told as its statement, never as 0")

@@ -23,7 +23,8 @@ core::Label package(const std::string& net, const std::string& servings)
 }
 
 /// Said wherever a unit price stands.
-const std::string rule = "Price ÷ net quantity, rounded by NIST Handbook 130 (Uniform Unit Pricing).\n";
+const std::string rule =
+    "Price ÷ net quantity, rounded as in NIST Handbook 130. It holds the rule for Uniform Unit Pricing.\n";
 
 std::string said(const core::PricePair& pair, const char* language = "en")
 {
@@ -105,7 +106,7 @@ TEST_CASE("price words: which costs less, or that it is the same, or why that is
         {core::price_pair(bag, cents(399), package("12 fl oz", ""), cents(399), {}),
          "Left: $3.99 for 12 oz is 33.3 cents per ounce, about 44.3 cents a serving.\n"
          "Right: $3.99 for 12 fl oz is 33.3 cents per fluid ounce.\n"
-         "The two are sold by unlike measures, such as weight and volume, so these prices are not compared.\n" +
+         "The two are sold by unlike measures, such as weight and volume. So these prices are not compared.\n" +
              rule},
         {core::price_pair(bag, {}, box, {}, {}), ""},
     };

@@ -48,7 +48,7 @@ TEST_CASE("why words: a printed line, what it can stand for, and the paragraph o
     CHECK(has(all, "7% of the Daily Value of 2,300 mg stands for 149.5 mg to just under 172.5 mg"));
     CHECK(has(all, "tells nothing more"));
     CHECK(has(all, "up to 120% of the label (21 CFR 101.9(g))."));
-    CHECK(has(all, "up to 140 mg, which is 6%")); // 21 CFR 101.61(b)(4)
+    CHECK(has(all, "up to 140 mg. That is 6%")); // 21 CFR 101.61(b)(4)
 }
 
 TEST_CASE("why words: a line that is not printed is not 0")
@@ -90,7 +90,7 @@ TEST_CASE("why words: serving size and servings of one label tell what they stan
     CHECK(has(all, "Entered on"));
     const auto exact = test::make_product("952000000001", "Oat squares", test::make_label("42 g", "8", {}));
     CHECK(has(said(ui::sizes_why_words(exact, test::language("en"))),
-              "Servings per container: 8, without “about”, so exactly that many (21 CFR 101.9(b)(8)(i))."));
+              "The label prints 8 servings without “about”. So it is exactly that many (21 CFR 101.9(b)(8)(i))."));
     const auto nothing = test::make_product("952000000001", "Oat squares", {});
     CHECK_FALSE(has(said(ui::sizes_why_words(nothing, test::language("es"))), "\n\n"));
     CHECK_FALSE(has(said(ui::sizes_why_words(nothing, test::language("es"))), " 0 "));
@@ -102,7 +102,7 @@ TEST_CASE("why words: equal amounts are divided out as on paper, and calories st
     CHECK(has(all, "90 ÷ 40 g × 100 = 225 in 100 g."));
     CHECK(has(all, "230 ÷ 54 g × 100 = 426 in 100 g.")); // 425.9
     CHECK(has(all, "A serving of 54 g stands for 53.5 to 54.5 g (21 CFR 101.9(b)(7)(ii))."));
-    CHECK(has(all, "Calories in a day\nThis is a table to look at, for nobody in particular."));
+    CHECK(has(all, "Calories in a day\nThis is a table to look at. It is not about any one person."));
     CHECK_FALSE(has(of_pair(Basis::SameAmount, Nutrient::Sodium), "Calories in a day"));
 }
 
