@@ -175,7 +175,7 @@ std::vector<const SheetColumn*> UsedColumns::all() const
     return columns;
 }
 
-std::string in_quotes(const std::string& cell)
+std::string quoted(const std::string& cell)
 {
     if (cell.find_first_of(",;\t\"'\r\n") == std::string::npos)
         return cell;
@@ -205,7 +205,7 @@ core::Result<std::string> row_text(const core::Product& product, const std::vect
         auto cell = cell_of(product, *column);
         row.cells.push_back(stays_number(*column, cell) ? cell : made_harmless(cell));
         reading.header.columns.push_back(column);
-        text.append(text.empty() ? "" : ",").append(in_quotes(row.cells.back()));
+        text.append(text.empty() ? "" : ",").append(catalog::quoted(row.cells.back()));
     }
     row.cell_count = row.cells.size();
     Faults faults;
