@@ -205,7 +205,7 @@ core::Result<std::string> row_text(const core::Product& product, const std::vect
         auto cell = cell_of(product, *column);
         row.cells.push_back(stays_number(*column, cell) ? cell : made_harmless(cell));
         reading.header.columns.push_back(column);
-        text.append(text.empty() ? "" : ",").append(quoted(row.cells.back()));
+        text.append(text.empty() ? "" : ",").append(catalog::quoted(row.cells.back()));
     }
     row.cell_count = row.cells.size();
     Faults faults;

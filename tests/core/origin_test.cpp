@@ -59,7 +59,8 @@ TEST_CASE("date: everything else is refused")
         CHECK_FALSE(date.error().place.expected.empty());
     }
     for (const auto& [why, text] : hostile_texts()) {
-        CAPTURE(why);
+        const auto& told_why = why;
+        CAPTURE(told_why);
         const auto date = Date::parse(text);
         REQUIRE_FALSE(date);
         CHECK(date.error().place.found.size() <= 40);

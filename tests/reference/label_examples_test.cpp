@@ -139,7 +139,8 @@ TEST_CASE("label_examples.csv: no published label is inconsistent when it is rea
     const auto labels = example_labels();
     CHECK(labels.size() > 10);
     for (const auto& [example, label] : labels) {
-        CAPTURE(example);
+        const auto& told_example = example;
+        CAPTURE(told_example);
         const auto sharp = core::sharpen(label);
         for (const auto& known : core::nutrients()) {
             CAPTURE(std::string(known.key));
@@ -152,7 +153,8 @@ TEST_CASE("label_examples.csv: no published label is inconsistent when it is rea
 TEST_CASE("label_examples.csv: the panel of every published label is told from what it prints")
 {
     for (const auto& [example, label] : example_labels()) {
-        CAPTURE(example);
+        const auto& told_example = example;
+        CAPTURE(told_example);
         const auto told = core::tell_panel(label);
         if (example == "extension_simplified_linear") { // sodium 20 mg 1%, carbohydrate 5 g 2%: right by both panels
             CHECK(told.by == core::ToldPanel::By::Nothing);

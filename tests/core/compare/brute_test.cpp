@@ -157,7 +157,8 @@ void run(const Case& c, std::size_t every = 1)
                     FAIL("a label that foods print is called inconsistent");
                 CAPTURE(i);
                 CAPTURE(j);
-                CAPTURE(static_cast<int>(basis));
+                const int number = static_cast<int>(basis);
+                CAPTURE(number);
                 check(row_for(both, c.part), *labels[i].second, *labels[j].second, brute::Of::Part, in, tally);
                 check(row_for(both, c.whole), *labels[i].second, *labels[j].second, brute::Of::Whole, in, tally);
             }

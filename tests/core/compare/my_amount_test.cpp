@@ -53,7 +53,8 @@ TEST_CASE("my amount: words that name an amount, and words that do not")
         CHECK(core::parse_my_amount(c.text) == c.amount);
     }
     for (const auto& [why, text] : hostile_texts()) {
-        CAPTURE(why);
+        const auto& told_why = why;
+        CAPTURE(told_why);
         CHECK_FALSE(core::parse_my_amount(text));
     }
 }

@@ -169,7 +169,8 @@ TEST_CASE("witness: too close to tell is said where true foods stand both ways")
     std::cout << "\n";
     CHECK(tally.witnessed * 100 >= tally.findings * 85);
     for (const auto& [reason, count] : tally.careful) { // documented in docs/label-math.md, and seldom
-        CAPTURE(reason);
+        const auto& told_reason = reason;
+        CAPTURE(told_reason);
         CHECK_FALSE(reason.empty());
         CHECK(count * 100 <= tally.findings * 6);
     }

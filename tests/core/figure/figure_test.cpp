@@ -69,7 +69,8 @@ TEST_CASE("figure: what is no plain decimal is nothing")
         CHECK_FALSE(core::parse_decimal(c.text));
     }
     for (const auto& [why, text] : hostile_texts()) {
-        CAPTURE(why);
+        const auto& told_why = why;
+        CAPTURE(told_why);
         CHECK_FALSE(core::parse_decimal(text));
     }
 }
@@ -181,7 +182,8 @@ TEST_CASE("figure: what is no amount of this nutrient is refused, and the refusa
 TEST_CASE("figure: hostile text is refused, and only a readable piece of it is kept")
 {
     for (const auto& [why, text] : hostile_texts()) {
-        CAPTURE(why);
+        const auto& told_why = why;
+        CAPTURE(told_why);
         for (const auto nutrient : {Nutrient::Calories, Nutrient::TotalFat, Nutrient::VitaminD}) {
             const auto figure = core::parse_figure(nutrient, text);
             REQUIRE_FALSE(figure);

@@ -141,7 +141,8 @@ void check_percents(const LawfulRule& rule, PercentRounding rounding)
 TEST_CASE("rounding: backwards undoes forwards for every figure that rounds in bands")
 {
     for (const auto& [nutrient, panel, rule] : nutrient_rules()) {
-        CAPTURE(std::string(core::info(nutrient).key));
+        const auto key = std::string(core::info(nutrient).key);
+        CAPTURE(key);
         check_rule(rule, as_figure(nutrient, panel), behind_figure(nutrient, panel));
     }
 }
@@ -149,7 +150,8 @@ TEST_CASE("rounding: backwards undoes forwards for every figure that rounds in b
 TEST_CASE("rounding: backwards undoes forwards for vitamins and minerals, whichever place the maker took")
 {
     for (const auto& [nutrient, panel, rule] : vitamin_rules()) {
-        CAPTURE(std::string(core::info(nutrient).key));
+        const auto key = std::string(core::info(nutrient).key);
+        CAPTURE(key);
         const auto backwards = behind_figure(nutrient, panel);
         const auto seen = check_forwards(rule, as_figure(nutrient, panel), backwards);
         CHECK(seen.size() > 100);

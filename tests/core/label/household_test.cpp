@@ -59,7 +59,8 @@ TEST_CASE("household: servings finer than a thousandth are not multiplied")
 TEST_CASE("household: hostile texts say nothing")
 {
     for (const auto& [why, text] : hostile_texts()) {
-        CAPTURE(why);
+        const auto& told_why = why;
+        CAPTURE(told_why);
         CHECK_FALSE(core::household_times(text, core::Count::whole(2)));
         CHECK_FALSE(core::household_times(text + " cups of it", core::Count::whole(1'000)));
     }
@@ -123,7 +124,8 @@ TEST_CASE("household: hostile texts name no serving, or one that can be counted 
 {
     for (const auto& [why, text] : hostile_texts())
         for (const auto& whole : {text, text + " cups", "1 " + text, "about " + text, "1/2 " + text}) {
-            CAPTURE(why);
+            const auto& told_why = why;
+            CAPTURE(told_why);
             const auto read = core::parse_household(whole);
             if (!read)
                 continue;

@@ -56,7 +56,8 @@ TEST_CASE("label: the metric part of a net quantity")
         CHECK(net.metric == c.metric);
     }
     for (const auto& [why, text] : hostile_texts()) {
-        CAPTURE(why);
+        const auto& told_why = why;
+        CAPTURE(told_why);
         CHECK_FALSE(core::parse_net_quantity(text).metric);
         CHECK_FALSE(core::parse_net_quantity("12 oz (" + text + " g)").metric);
         CHECK(core::parse_net_quantity(text).printed == text);

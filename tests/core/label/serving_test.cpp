@@ -83,7 +83,8 @@ TEST_CASE("serving: what is no metric measure is refused")
         CHECK_FALSE(measure.error().place.expected.empty());
     }
     for (const auto& [why, text] : hostile_texts()) {
-        CAPTURE(why);
+        const auto& told_why = why;
+        CAPTURE(told_why);
         for (const std::string& unit : {std::string{}, std::string(" g"), std::string("mL")}) {
             const auto measure = core::parse_measure(text + unit);
             REQUIRE_FALSE(measure);
@@ -148,7 +149,8 @@ TEST_CASE("serving: what is no number of servings is refused")
         CHECK(servings.error().place.found == c.text);
     }
     for (const auto& [why, text] : hostile_texts()) {
-        CAPTURE(why);
+        const auto& told_why = why;
+        CAPTURE(told_why);
         for (const std::string& before : {std::string{}, std::string("about ")}) {
             const auto servings = core::parse_servings(before + text);
             REQUIRE_FALSE(servings);

@@ -63,7 +63,8 @@ const std::vector<Case> cases{
 TEST_CASE("tell panel: by added sugars, by the Daily Value that prints the percent, by the vitamins that stand there")
 {
     for (const auto& [why, lines, told] : cases) {
-        CAPTURE(why);
+        const auto& told_why = why;
+        CAPTURE(told_why);
         auto label = make_label("30 g", "about 9", lines);
         for (const auto panel : {Panel::Of2016, Panel::Older}) { // what the label is taken for is not looked at
             label.panel = panel;

@@ -132,7 +132,8 @@ TEST_CASE("json: real output has the fields that the page documents, and no othe
     }
     const auto fields = documented_fields();
     for (const auto& [path, types] : met.types) {
-        CAPTURE(path);
+        const auto& told_path = path;
+        CAPTURE(told_path);
         REQUIRE(fields.contains(path));
         for (const auto& type : types) {
             CAPTURE(type);
@@ -140,7 +141,8 @@ TEST_CASE("json: real output has the fields that the page documents, and no othe
         }
     }
     for (const auto& [path, field] : fields) {
-        CAPTURE(path);
+        const auto& told_path = path;
+        CAPTURE(told_path);
         REQUIRE(met.types.contains(path)); // documented, and really there
         const auto dot = path.rfind('.');
         const std::string parent = dot == std::string::npos ? "" : path.substr(0, dot);
@@ -339,7 +341,8 @@ TEST_CASE("compare command: a second column per container is said to be used for
                     "60%\n"),
           std::pair("es", "\n  Segunda columna de la etiqueta, se usa para todo el paquete: Calorías 270; Grasa "
                           "saturada 12 g 60%\n")}) {
-        CAPTURE(language);
+        const auto& told_language = language;
+        CAPTURE(told_language);
         shop.language = language;
         REQUIRE(shop.compare(shop.rich.gtin.digits(), shop.plain.gtin.digits()) == 0);
         CHECK(shop.out.str().find(words) != std::string::npos);

@@ -59,7 +59,8 @@ TEST_CASE("fonts: a capital H is as high as its em says at every text size, but 
         const test::Headless screen({1280, 800}, percent);
         for (const auto& [name, font] : fonts_of(screen.look())) {
             CAPTURE(percent);
-            CAPTURE(name);
+            const auto& told_name = name;
+            CAPTURE(told_name);
             const auto* letter = font.first->FindGlyphNoFallback('H');
             REQUIRE(letter != nullptr);
             CHECK(std::abs(letter->Y1 - letter->Y0 - 0.714F * font.second) <= 1.6F);
@@ -71,7 +72,8 @@ TEST_CASE("fonts: the figures of a font are equally wide, so that columns stand 
 {
     const test::Headless screen;
     for (const auto& [name, font] : fonts_of(screen.look())) {
-        CAPTURE(name);
+        const auto& told_name = name;
+        CAPTURE(told_name);
         for (char digit = '1'; digit <= '9'; ++digit)
             CHECK(font.first->FindGlyphNoFallback(static_cast<ImWchar>(digit))->AdvanceX ==
                   font.first->FindGlyphNoFallback('0')->AdvanceX);
@@ -88,7 +90,8 @@ TEST_CASE("fonts: every letter of every text in every language has a glyph in ev
     CHECK(letters.contains(0xD7)); // the sign of multiplication
     const test::Headless screen;
     for (const auto& [name, font] : fonts_of(screen.look())) {
-        CAPTURE(name);
+        const auto& told_name = name;
+        CAPTURE(told_name);
         CHECK(missing_in(*font.first, letters) == "");
     }
 }
@@ -108,7 +111,8 @@ TEST_CASE("fonts: every letter of the demo catalog has a glyph in every font")
     CHECK(letters.size() > 50);
     const test::Headless screen;
     for (const auto& [name, font] : fonts_of(screen.look())) {
-        CAPTURE(name);
+        const auto& told_name = name;
+        CAPTURE(told_name);
         CHECK(missing_in(*font.first, letters) == "");
     }
 }

@@ -101,7 +101,8 @@ TEST_CASE("theme: the contrast formula gives the published ratios")
 TEST_CASE("theme: every word is at least 7 to 1 on whatever lies behind it, every mark and line 3 to 1")
 {
     for (const auto& [name, theme] : themes()) {
-        CAPTURE(name);
+        const auto& told_name = name;
+        CAPTURE(told_name);
         for (const ImU32 behind : {theme.ground, theme.left.tint, theme.right.tint}) {
             CHECK(contrast(theme.ink, behind) >= 7);
             CHECK(contrast(theme.quiet, behind) >= 7);
@@ -141,7 +142,8 @@ TEST_CASE("theme: the hues of the two sides stay apart for people who see colour
     // tests/ui/widgets/pattern_test.cpp.
     for (const auto& [name, theme] : {Named{"paper", ui::paper()}, Named{"night", ui::night()}})
         for (const auto& c : cases) {
-            CAPTURE(name);
+            const auto& told_name = name;
+            CAPTURE(told_name);
             CAPTURE(c.sight);
             CHECK(apart(seen_through(c.matrix, light_of(theme.left.hue)),
                         seen_through(c.matrix, light_of(theme.right.hue))) >= 10);
@@ -155,7 +157,8 @@ TEST_CASE("theme: no theme paints a side green, amber or red")
     // By hue angle in L*a*b*: red about 40, amber 70 to 90, green 136 (sRGB primaries, worked out by lab_of).
     for (const auto& [name, theme] : {Named{"paper", ui::paper()}, Named{"night", ui::night()}})
         for (const ImU32 hue : {theme.left.hue, theme.right.hue}) {
-            CAPTURE(name);
+            const auto& told_name = name;
+            CAPTURE(told_name);
             const Light lab = lab_of(light_of(hue));
             const double angle = std::fmod(std::atan2(lab[2], lab[1]) * 180 / 3.14159265358979 + 360, 360);
             CHECK(angle > 170);

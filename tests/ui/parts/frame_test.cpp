@@ -160,7 +160,8 @@ TEST_CASE("frame: what is said of the two sides moves nothing when it comes and 
 
 TEST_CASE("frame: body, notice and bar lie below each other inside the window, also with a long notice")
 {
-    for (const auto& [percent, long_notice] : {std::pair{100, false}, {100, true}, {200, false}}) {
+    for (const auto& [at, long_notice] : {std::pair{100, false}, {100, true}, {200, false}}) {
+        const int percent = at;
         test::Headless screen({1280, 800}, percent);
         auto state = test::state_of(ui::ScreenId::Welcome, test::language("en"));
         if (long_notice)
@@ -188,7 +189,8 @@ TEST_CASE("frame: the page is told in the room that it has, also where there are
         screen.frame([&](const ui::Ui& ui, ui::Actions& asked) {
             ui::close_frame(ui, state, ui::frame_of(ui, state), paging, asked);
         });
-        CAPTURE(pages);
+        const auto& told_pages = pages;
+        CAPTURE(told_pages);
         CHECK(screen.says(told));
     }
 }

@@ -127,7 +127,8 @@ TEST_CASE("find by name: no key moves under the finger, whatever is typed and fo
             for (state.page = 0; state.page < 2; ++state.page) {
                 const auto typed = places_of_keys(screen, state);
                 for (const auto& [key, place] : empty) {
-                    CAPTURE(key);
+                    const auto& told_key = key;
+                    CAPTURE(told_key);
                     CHECK(typed.at(key).x == place.x);
                     CHECK(typed.at(key).y == place.y);
                 }

@@ -169,7 +169,8 @@ TEST_CASE("pair: the whole package shows four rows on its first page, and breaks
     test::Headless screen;
     const float line = screen.look().fonts.text->FontSize;
     for (const auto& [left, right] : pairs) {
-        CAPTURE(left);
+        const auto& told_left = left;
+        CAPTURE(told_left);
         const auto state =
             test::pair_state(test::demo_product(left), test::demo_product(right), Basis::Package, test::language("en"));
         screen.frame(state);

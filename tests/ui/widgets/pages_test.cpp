@@ -110,7 +110,8 @@ TEST_CASE("pages: a page outside is the nearest one there is")
 {
     const std::vector<ui::Block> blocks{block(60), block(60), block(60)};
     for (const auto& [asked, shown] : {std::pair{-3, 0}, {0, 0}, {1, 1}, {2, 2}, {3, 2}, {99, 2}}) {
-        CAPTURE(asked);
+        const auto& told_asked = asked;
+        CAPTURE(told_asked);
         CHECK(ui::deal_pages(blocks, 100, 100, asked).paging.page == shown);
     }
 }

@@ -145,7 +145,8 @@ TEST_CASE("numbers: a name inside a sentence begins small, also with an accent, 
         {"", ""},
     };
     for (const auto& [name, inside] : cases) {
-        CAPTURE(name);
+        const auto& told_name = name;
+        CAPTURE(told_name);
         CHECK(ui::in_sentence(name) == inside);
     }
 }
