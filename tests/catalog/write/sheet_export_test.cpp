@@ -76,7 +76,7 @@ core::Column random_column(std::mt19937& random)
             continue;
         core::Line line;
         const int decimals = static_cast<int>(random() % 3);
-        auto text = std::to_string(random() % 900) + (decimals == 0
+        auto text = std::to_string(1 + random() % 899) + (decimals == 0
                                                           ? ""
                                                           : "." + std::string(static_cast<std::size_t>(decimals),
                                                                               static_cast<char>('0' + random() % 10)));

@@ -122,7 +122,7 @@ bool is_whole(const brute::LabelPrint& print)
            print.servings <= 6 * brute::one;
 }
 
-void run(const Case& c, std::size_t every = 1)
+void run(const Case& c, std::size_t every = PAIRSTAND_TRUE_FOODS_ONE_IN)
 {
     CAPTURE(c.why);
     const auto ends = brute::labels_of(c.grid);
