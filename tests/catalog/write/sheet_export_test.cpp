@@ -76,10 +76,10 @@ core::Column random_column(std::mt19937& random)
             continue;
         core::Line line;
         const int decimals = static_cast<int>(random() % 3);
-        auto text = std::to_string(1 + random() % 899) + (decimals == 0
-                                                          ? ""
-                                                          : "." + std::string(static_cast<std::size_t>(decimals),
-                                                                              static_cast<char>('0' + random() % 10)));
+        auto text = std::to_string(1 + random() % 899) +
+                    (decimals == 0 ? ""
+                                   : "." + std::string(static_cast<std::size_t>(decimals),
+                                                       static_cast<char>('0' + random() % 10)));
         if (random() % 4 != 0)
             line.amount = core::parse_figure(nutrient.nutrient, (random() % 5 == 0 ? "<" : "") + text).value();
         if (nutrient.percent != core::PercentRounding::None && random() % 2 == 0)
