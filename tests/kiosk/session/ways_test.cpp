@@ -246,7 +246,7 @@ TEST_CASE("ways: the demo says that its products are invented")
 {
     Station station;
     station.session.say_demo();
-    CHECK(station.notice().find("invented") != std::string::npos);
+    CHECK(station.notice().find("made up") != std::string::npos);
 }
 
 } // namespace test
