@@ -12,7 +12,7 @@ if(PAIRSTAND_SANITIZE)
   add_link_options(-fsanitize=${PAIRSTAND_SANITIZE})
   # Their own code makes GCC see variables without a value in std::regex and std::function.
   target_compile_options(house_rules INTERFACE $<$<CXX_COMPILER_ID:GNU>:-Wno-maybe-uninitialized>)
-  if(PAIRSTAND_FUZZ) # libFuzzer is led by what the code under it does; the tests' own code is not under it
+  if(PAIRSTAND_FUZZ) # libFuzzer is led by what the code under it does
     add_compile_options(-fsanitize=fuzzer-no-link)
     add_link_options(-fsanitize=fuzzer-no-link)
   endif()

@@ -122,6 +122,7 @@ bool is_whole(const brute::LabelPrint& print)
            print.servings <= 6 * brute::one;
 }
 
+/// `every`: one pair of labels of so many; all of them but under sanitizers.
 void run(const Case& c, std::size_t every = PAIRSTAND_TRUE_FOODS_ONE_IN)
 {
     CAPTURE(c.why);

@@ -89,8 +89,9 @@ TEST_CASE("why words: serving size and servings of one label tell what they stan
     CHECK(has(all, "The net quantity, 12 oz (340 g), narrows that."));
     CHECK(has(all, "Entered on"));
     const auto exact = test::make_product("952000000001", "Oat squares", test::make_label("42 g", "8", {}));
-    CHECK(has(said(ui::sizes_why_words(exact, test::language("en"))),
-              "The label prints 8 servings without “about”. So it is exactly that many (21 CFR 101.9(b)(8)(i))."));
+    CHECK(has(
+        said(ui::sizes_why_words(exact, test::language("en"))),
+        "The label prints 8 as its servings, without “about”. So it is exactly that many (21 CFR 101.9(b)(8)(i))."));
     const auto nothing = test::make_product("952000000001", "Oat squares", {});
     CHECK_FALSE(has(said(ui::sizes_why_words(nothing, test::language("es"))), "\n\n"));
     CHECK_FALSE(has(said(ui::sizes_why_words(nothing, test::language("es"))), " 0 "));
