@@ -5,6 +5,7 @@
 #include "kiosk/desk/settings_file.h"
 #include "kiosk/desk/today.h"
 #include "kiosk/files/font_bytes.h"
+#include "kiosk/files/glass.h"
 #include "kiosk/files/languages.h"
 #include "kiosk/files/themes.h"
 #include "kiosk/loop.h"
@@ -64,6 +65,17 @@ DeskPlaces desk_places(const StationArguments& arguments)
     return places;
 }
 
+/// How large the glass is, and whether it may be measured here: whoever looks after the station does that.
+void tell_glass(const Window& window, Session& session, const Settings& settings, bool may_measure)
+{
+    const auto own = own_data();
+    const auto pixels = static_cast<float>(window.screen_width());
+    const auto width_mm = glass_width(own, settings.screen_width_mm, window.screen_height() > window.screen_width());
+    session.glass_is(width_mm && pixels > 0 ? pixels / *width_mm : 0, static_cast<float>(window.width()));
+    if (may_measure && pixels > 0)
+        session.may_measure([own, pixels](float px_per_mm) { return keep_glass_width(own, pixels / px_per_mm); });
+}
+
 void run(const StationArguments& arguments, Complaints& complaints)
 {
     const auto complain = [&complaints](const std::string& sentence) { complaints(sentence); };
@@ -80,8 +92,7 @@ void run(const StationArguments& arguments, Complaints& complaints)
         complain(sentence);
     Session session(catalog.store(), languages, settings.settings);
     session.shows(catalog.bundle());
-    session.set_language(arguments.language);
-    session.set_text_percent(arguments.text_percent);
+    session.begin_with({arguments.language, arguments.text_percent, theme_named(arguments.theme)});
     if (catalog.place().demo)
         session.say_demo();
     if (!settings.faults.empty())
@@ -91,8 +102,8 @@ void run(const StationArguments& arguments, Complaints& complaints)
         trace = std::make_unique<Trace>(arguments.trace);
 
     Every<Scan> scans;
-    Window window(
-        {arguments.width, arguments.height, arguments.fullscreen, theme_named(arguments.theme), fonts.files()});
+    Window window({arguments.width, arguments.height, arguments.fullscreen, fonts.files()});
+    tell_glass(window, session, settings.settings, arguments.desk);
     std::optional<Desk> desk;
     if (arguments.desk) {
         desk.emplace(desk_places(arguments), &Window::wake);
@@ -101,11 +112,14 @@ void run(const StationArguments& arguments, Complaints& complaints)
     const auto camera = camera_for(arguments, scans); // before the sound: it may set a variable of the environment
     std::unique_ptr<Sound> sound;
     if (!arguments.silent)
-        sound = std::make_unique<Sound>([&] { complain(language.text(ui::TextId::sound_none) + "."); });
+        sound = std::make_unique<Sound>([&] { complain(language.text(ui::TextId::sound_none) + "."); }, &Window::wake);
     if (camera)
         camera->start();
     const bool expected = arguments.camera != "auto" || !arguments.camera_source.empty();
-    Loop({window, session, catalog, scans, camera.get(), expected, sound.get(), trace.get(), complain}).run();
+    Loop({window, session, catalog, scans, camera.get(), expected, sound.get(), trace.get(),
+          std::chrono::seconds{settings.settings.idle_seconds}, Milliseconds{settings.settings.switch_pace_ms},
+          complain})
+        .run();
 }
 
 } // namespace

@@ -37,11 +37,26 @@ bool changes_the_screen(const SDL_Event& event)
     }
 }
 
+/// The station's sound, told to the trace as well; without one nothing is said.
+Speaker speaker_for(const LoopParts& parts)
+{
+    if (!parts.sound)
+        return {};
+    Speaker speaker = speaker_of(*parts.sound);
+    if (Trace* trace = parts.trace)
+        speaker.say = [say = speaker.say, trace, session = &parts.session](Utterance utterance) {
+            trace->spoken(utterance, session->state(), Clock::now());
+            say(std::move(utterance));
+        };
+    return speaker;
+}
+
 } // namespace
 
 Loop::Loop(const LoopParts& parts)
     : parts_(parts), keyboard_([this](const SDL_Event& event) { person_pressed(event); }), looked_(Clock::now()),
-      catalog_looked_(looked_), sounded_(parts.session.state().notice.number), frames_due_(frames_to_settle)
+      catalog_looked_(looked_), guide_(parts.session, notes_, speaker_for(parts), parts.switch_pace),
+      idle_(parts.patience, looked_), sounded_(parts.session.state().notice.number), frames_due_(frames_to_settle)
 {
     parts_.catalog.on_leaving([&session = parts_.session] { session.leave_catalog(); });
 }
@@ -73,8 +88,13 @@ void Loop::gather()
     take(keyboard_.idle(looked_));
     take(parts_.scans.take_all());
     apply(std::exchange(pressed_, {}));
+    apply(guide_.asked());
     follow_camera();
     follow_desk();
+    follow_sound();
+    follow_idle();
+    if (guide_.tick(looked_))
+        frames_due_ = frames_to_settle;
     if (looked_ - catalog_looked_ >= catalog_every)
         follow_catalog();
 }
@@ -94,12 +114,19 @@ void Loop::search()
 
 void Loop::wait()
 {
-    TimePoint until = catalog_looked_ + catalog_every;
-    if (const auto decides = keyboard_.decides_at())
-        until = std::min(until, *decides);
-    if (const auto event = parts_.window.wait(until))
+    if (const auto event = parts_.window.wait(next_look()))
         look_at(*event, Milliseconds{0}); // it came while we were looking
     looked_ = Clock::now();
+}
+
+/// When something happens by itself, if nothing else does before.
+TimePoint Loop::next_look() const
+{
+    TimePoint until = catalog_looked_ + catalog_every;
+    for (const auto& due : {keyboard_.decides_at(), guide_.due(), idle_.due()})
+        if (due)
+            until = std::min(until, *due);
+    return until;
 }
 
 void Loop::look_at(const SDL_Event& event, Milliseconds blind)
@@ -110,7 +137,13 @@ void Loop::look_at(const SDL_Event& event, Milliseconds blind)
         take(keyboard_.take(event, Clock::now(), blind));
     else
         parts_.window.hand_on(event);
-    touched_ = touched_ || event.type == SDL_MOUSEBUTTONDOWN || event.type == SDL_MOUSEBUTTONUP;
+    const bool finger = event.type == SDL_MOUSEBUTTONDOWN || event.type == SDL_MOUSEBUTTONUP;
+    touched_ = touched_ || finger;
+    if (event.type == SDL_MOUSEBUTTONDOWN)
+        guide_.finger();
+    if (finger || event.type == SDL_KEYDOWN)
+        idle_.touched(Clock::now());
+    lifted_ = lifted_ || event.type == SDL_MOUSEBUTTONUP;
     if (changes_the_screen(event))
         frames_due_ = frames_to_settle;
 }
@@ -125,8 +158,12 @@ void Loop::person_pressed(const SDL_Event& event)
         parts_.window.toggle_fullscreen();
     else if (down && key == SDLK_q && (event.key.keysym.mod & KMOD_CTRL) != 0)
         running_ = false;
+    else if (down && parts_.session.state().screen == ui::ScreenId::StillThere)
+        somebody_is_there();
     else if (down && key == SDLK_ESCAPE)
         pressed_.emplace_back(ui::GoBack{});
+    else if (event.type == SDL_KEYDOWN && guide_.press(event.key.keysym, event.key.repeat != 0, Clock::now()))
+        return;
     else if (parts_.session.state().screen != ui::ScreenId::FindByName || !name_pressed(event))
         parts_.window.hand_on(event);
 }
@@ -146,6 +183,10 @@ bool Loop::name_pressed(const SDL_Event& event)
 /// Every scan is answered, once, in the order they came.
 void Loop::take(const std::vector<Scan>& scans)
 {
+    if (!scans.empty()) {
+        idle_.touched(Clock::now());
+        somebody_is_there();
+    }
     for (const Scan& scan : scans) {
         guarded([&] { parts_.session.take(scan); });
         if (parts_.trace)
@@ -227,6 +268,53 @@ void Loop::follow_desk()
     frames_due_ = frames_to_settle;
 }
 
+void Loop::follow_sound()
+{
+    if (!parts_.sound)
+        return;
+    const bool there = parts_.sound->state() == Sound::State::Playing;
+    if (there != parts_.session.state().voice.there) {
+        parts_.session.voice_is(there);
+        frames_due_ = frames_to_settle;
+    }
+    if (guide_.heard(parts_.sound->speech_news()))
+        frames_due_ = frames_to_settle;
+    if (guide_.read_to_the_end()) {
+        parts_.session.voice_ended();
+        frames_due_ = frames_to_settle;
+    }
+}
+
+/// Asks whether somebody is there, and forgets who is not.
+void Loop::follow_idle()
+{
+    // Who listens touches nothing, and nobody has left who waits for work at the desk.
+    if (parts_.session.occupied())
+        idle_.touched(looked_);
+    const auto step = idle_.look(looked_, parts_.session.in_use());
+    if (step.what == Idle::What::Nothing)
+        return;
+    if (step.what == Idle::What::Ask)
+        parts_.session.ask_whether_there(step.seconds_left);
+    else
+        forget();
+    sound_notice(false);
+    frames_due_ = frames_to_settle;
+}
+
+void Loop::forget()
+{
+    guarded([&] { parts_.session.forget(); });
+    guide_.finger();
+}
+
+/// Whatever people touch or press where the station asks for them is the answer.
+void Loop::somebody_is_there()
+{
+    if (parts_.session.state().screen == ui::ScreenId::StillThere)
+        pressed_.emplace_back(ui::AskAccess{ui::KeepGoing{}});
+}
+
 void Loop::sound_notice(bool touched)
 {
     const ui::Notice& notice = parts_.session.state().notice;
@@ -246,12 +334,16 @@ void Loop::draw()
 {
     --frames_due_;
     touched_ = false;
-    const auto asked = parts_.window.draw(parts_.session.state(), parts_.session.language(), notes_);
+    const auto asked = parts_.window.draw(parts_.session.state(), parts_.session.language(), notes_, guide_.access());
+    if (guide_.drawn(Clock::now()))
+        frames_due_ = frames_to_settle;
     if (parts_.trace)
         parts_.trace->drawn(parts_.session.state(), notes_, Clock::now());
     if (keyboard_.frame_drawn())
         frames_due_ = frames_to_settle;
     apply(asked);
+    if (std::exchange(lifted_, false)) // only now: the finger must not press what comes back under it
+        somebody_is_there();
 }
 
 } // namespace kiosk

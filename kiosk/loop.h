@@ -4,8 +4,10 @@
 #include "kiosk/camera/camera_source.h"
 #include "kiosk/clock.h"
 #include "kiosk/files/catalog_place.h"
+#include "kiosk/guide.h"
 #include "kiosk/input/keyboard.h"
 #include "kiosk/mailbox.h"
+#include "kiosk/session/idle.h"
 #include "kiosk/session/session.h"
 #include "kiosk/sound/sound.h"
 #include "kiosk/trace.h"
@@ -27,6 +29,8 @@ struct LoopParts {
     bool camera_expected = false; ///< asked for by name: say so when it is not there
     Sound* sound = nullptr;
     Trace* trace = nullptr;
+    std::chrono::seconds patience{0}; ///< without a touch, before the station asks whether somebody is there
+    Milliseconds switch_pace{1500};   ///< how long each line stays lit for one switch
     std::function<void(const std::string&)> complain; ///< for whoever looks after the station; may be empty
 };
 
@@ -49,6 +53,11 @@ private:
     void follow_catalog();
     void follow_camera();
     void follow_desk();
+    void follow_sound();
+    void follow_idle();
+    void forget();
+    void somebody_is_there();
+    [[nodiscard]] TimePoint next_look() const;
     void sound_notice(bool touched);
     void draw();
 
@@ -58,11 +67,14 @@ private:
     ui::Actions pressed_; ///< what keys asked for
     TimePoint looked_;    ///< when the queue of events was last seen empty
     TimePoint catalog_looked_;
+    Guide guide_;
+    Idle idle_;
     CameraState camera_ = CameraState::Off;
     bool camera_seen_ = false;
     unsigned sounded_ = 0; ///< the last notice that was heard
     int frames_due_ = 0;
     bool touched_ = false; ///< a finger came down or was lifted, and no frame has shown it
+    bool lifted_ = false;  ///< a finger was lifted, and no frame has shown it
     bool running_ = true;
 };
 

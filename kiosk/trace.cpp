@@ -48,6 +48,11 @@ void Trace::drawn(const ui::State& state, const ui::Notes& notes, TimePoint when
     line("frame", ++frames_, state, when, words);
 }
 
+void Trace::spoken(const Utterance& utterance, const ui::State& state, TimePoint when)
+{
+    line("spoken", ++spoken_, state, when, utterance.words);
+}
+
 void Trace::line(const char* kind, std::size_t number, const ui::State& state, TimePoint when, const std::string& words)
 {
     const auto micro = std::chrono::duration_cast<std::chrono::microseconds>(when.time_since_epoch()).count();

@@ -103,6 +103,13 @@ public:
     Glass& operator=(const Glass&) = delete;
 
     void toggle_fullscreen();
+    /// How the screen shows pictures that the window is on; 0 by 0 when nobody knows.
+    [[nodiscard]] SDL_DisplayMode screen() const
+    {
+        SDL_DisplayMode mode{};
+        SDL_GetDesktopDisplayMode(std::max(0, SDL_GetWindowDisplayIndex(window_)), &mode);
+        return mode;
+    }
 
     [[nodiscard]] SDL_Window* window() const { return window_; }
     [[nodiscard]] SDL_GLContext context() const { return context_; }
@@ -169,36 +176,33 @@ public:
 } // namespace
 
 struct Window::Parts {
-    explicit Parts(const WindowOptions& options)
-        : glass(options), drawing(glass), theme(*options.theme), files(options.fonts)
-    {
-    }
+    explicit Parts(const WindowOptions& options) : glass(options), drawing(glass), files(options.fonts) {}
 
-    void fit_letters(int text_percent);
+    void fit_letters(const ui::State& state);
 
     Video video;
     Glass glass;
     Drawing drawing;
     Finger finger;
-    const ui::Theme& theme;
     ui::FontFiles files;
     ui::Sizes sizes{};
     ui::Fonts fonts;
-    int text_percent = 0; ///< that the letters were made for; 0: none yet
+    bool made = false; ///< there are letters
 };
 
-/// Makes the letters anew when window or text size changed: ImGui's fonts are fixed pictures, and scaling blurs them.
-void Window::Parts::fit_letters(int percent)
+/// Makes the letters anew when their sizes changed: ImGui's fonts are fixed pictures, and scaling blurs them.
+void Window::Parts::fit_letters(const ui::State& state)
 {
     int width = 0;
     int height = 0;
     SDL_GetWindowSize(glass.window(), &width, &height);
-    const ui::Sizes wanted = ui::sizes_for(static_cast<float>(width), static_cast<float>(height), percent);
-    const bool fits = text_percent == percent && sizes.width == wanted.width && sizes.height == wanted.height;
-    if (fits)
+    const ui::Sizes wanted = ui::sizes_of(state, static_cast<float>(width), static_cast<float>(height));
+    const bool same_letters = made && ui::same_letters(sizes, wanted);
+    sizes = wanted;
+    if (same_letters)
         return;
     ImFontAtlas& atlas = *ImGui::GetIO().Fonts;
-    const bool first = text_percent == 0;
+    const bool first = !std::exchange(made, true);
     if (!first)
         ImGui_ImplOpenGL3_DestroyFontsTexture();
     fonts = ui::build_fonts(atlas, files, wanted);
@@ -207,8 +211,6 @@ void Window::Parts::fit_letters(int percent)
     else
         ImGui_ImplOpenGL3_CreateFontsTexture();
     atlas.ClearTexData(); // it is on the graphics side now, and takes four bytes a texel here
-    sizes = wanted;
-    text_percent = percent;
 }
 
 Window::Window(const WindowOptions& options) : parts_(std::make_unique<Parts>(options)) {}
@@ -263,27 +265,45 @@ void Window::hand_on(const SDL_Event& event)
         SDL_ShowCursor(SDL_ENABLE);
 }
 
-ui::Actions Window::draw(const ui::State& state, const ui::Language& language, ui::Notes& notes)
+ui::Actions Window::draw(const ui::State& state, const ui::Language& language, ui::Notes& notes, ui::Access& access)
 {
-    parts_->fit_letters(state.text_percent);
+    parts_->fit_letters(state);
     ImGui_ImplOpenGL3_NewFrame();
     ImGui_ImplSDL2_NewFrame();
     parts_->finger.tell_imgui();
     ImGui::NewFrame();
     notes.clear();
     ui::Actions asked;
-    const ui::Look look{parts_->theme, parts_->sizes, parts_->fonts};
-    ui::draw({language, look, notes}, state, asked);
+    const ui::Theme& theme = ui::theme_of(state.theme);
+    const ui::Look look{theme, parts_->sizes, parts_->fonts};
+    ui::draw({language, look, notes, &access}, state, asked);
     ImGui::Render();
 
     const ImVec2 size = ImGui::GetIO().DisplaySize;
-    const ImVec4 ground = ImGui::ColorConvertU32ToFloat4(parts_->theme.ground);
+    const ImVec4 ground = ImGui::ColorConvertU32ToFloat4(theme.ground);
     glViewport(0, 0, static_cast<int>(size.x), static_cast<int>(size.y));
     glClearColor(ground.x, ground.y, ground.z, 1);
     glClear(GL_COLOR_BUFFER_BIT);
     ImGui_ImplOpenGL3_RenderDrawData(ImGui::GetDrawData());
     SDL_GL_SwapWindow(parts_->glass.window());
     return asked;
+}
+
+int Window::screen_width() const
+{
+    return parts_->glass.screen().w;
+}
+
+int Window::screen_height() const
+{
+    return parts_->glass.screen().h;
+}
+
+int Window::width() const
+{
+    int width = 0;
+    SDL_GetWindowSize(parts_->glass.window(), &width, nullptr);
+    return width;
 }
 
 void Window::toggle_fullscreen()

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "kiosk/clock.h"
+#include "ui/access/access.h"
 #include "ui/actions.h"
 #include "ui/look/look.h"
 #include "ui/notes.h"
@@ -28,8 +29,7 @@ struct WindowOptions {
     int width = 1280;
     int height = 800;
     bool fullscreen = false;
-    const ui::Theme* theme = nullptr; ///< never null for a window
-    ui::FontFiles fonts;              ///< must outlive the window
+    ui::FontFiles fonts; ///< must outlive the window
 };
 
 /// The station's one window. For the thread that made it, but for `wake`.
@@ -52,7 +52,15 @@ public:
     /// events of a mouse button: ImGui sees how it stands once a frame.
     void hand_on(const SDL_Event& event);
     /// Draws a frame and shows it; returns what it asked for. `notes` gets what it said.
-    [[nodiscard]] ui::Actions draw(const ui::State& state, const ui::Language& language, ui::Notes& notes);
+    /// `access` tells where keys, switch and voice are.
+    [[nodiscard]] ui::Actions draw(const ui::State& state, const ui::Language& language, ui::Notes& notes,
+                                   ui::Access& access);
+
+    /// The width in pixels of the whole screen that the window is on; 0 when nobody knows.
+    [[nodiscard]] int screen_width() const;
+    [[nodiscard]] int screen_height() const;
+    /// The width of the window in pixels.
+    [[nodiscard]] int width() const;
 
     /// Fills the screen, or gives the window the place back that it had.
     void toggle_fullscreen();

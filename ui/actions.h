@@ -4,6 +4,7 @@
 #include "core/code/gtin.h"
 #include "core/compare/basis.h"
 #include "core/label/nutrient.h"
+#include "ui/access_actions.h"
 #include "ui/desk_actions.h"
 
 #include <optional>
@@ -139,7 +140,7 @@ struct ClearPrice {
 using Action = std::variant<GoBack, StartOver, TakeBack, NextLanguage, NextTextSize, ChooseBasis, OpenAmounts,
                             ChooseMyAmount, OpenWhy, ToggleKeep, OpenLabel, ShowPair, ChooseAisle, OpenAisle,
                             TakeProduct, TurnPage, OpenPrices, PickPriceSide, TypePriceDigit, ErasePriceDigit,
-                            ClearPrice, FindByName, TypeLetters, EraseLetter, ClearLetters, AskDesk>;
+                            ClearPrice, FindByName, TypeLetters, EraseLetter, ClearLetters, AskDesk, AskAccess>;
 using Actions = std::vector<Action>;
 
 } // namespace ui

@@ -24,6 +24,8 @@ struct Note {
     bool touchable = false;
     float letter_px = 0; ///< the em of its letters, in pixels
     bool cut = false;    ///< a word is wider, or its lines are higher, than the place given to them: a mistake of ours
+    bool chosen = false; ///< a button that holds now, of several
+    std::string said = {}; ///< what a voice says in place of the words; empty: the words
 };
 
 using Notes = std::vector<Note>;

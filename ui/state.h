@@ -4,8 +4,10 @@
 #include "core/compare/comparison.h"
 #include "core/figure/money.h"
 #include "core/product.h"
+#include "ui/access/voice_state.h"
 #include "ui/actions.h"
 #include "ui/desk.h"
+#include "ui/look/theme.h"
 #include "ui/words/amounts_words.h"
 #include "ui/words/label_words.h"
 #include "ui/words/pair_words.h"
@@ -31,6 +33,10 @@ enum class ScreenId {
     Prices,
     Amounts,
     Why,
+    GroupView,
+    Ways,
+    Measure,
+    StillThere,
     Gallery,
     Desk,
     DeskFiles,
@@ -103,7 +109,15 @@ struct State {
     std::string found_words;      ///< how many there are, or why there are none; empty while nothing is typed
     int page = 0;                 ///< of the screen shown; a screen shows its last page when this is too high
     int text_percent = 100;
-    std::string other_language; ///< the name of the language that the button changes to
+    ThemeName theme = ThemeName::Paper;
+    VoiceState voice;
+    float px_per_mm = 0;          ///< of the glass; 0: nobody has measured it
+    int distance_mm = 500;        ///< from which one person reads
+    int group_distance_mm = 2500; ///< from which a group reads GroupView
+    int card_px = 0;              ///< the width of the card that Measure draws
+    bool may_measure = false;     ///< whether Ways leads to Measure
+    int seconds_left = 0;         ///< until StillThere goes back to the start
+    std::string other_language;   ///< the name of the language that the button changes to
     bool can_take_back = false;
     Notice notice;
     std::string reader;           ///< what the camera says of itself, in words; empty: nothing to say

@@ -83,7 +83,7 @@ void add_size(CLI::App& app, Size& size, const char* help)
 void add_text_size(CLI::App& app, int& percent)
 {
     app.add_option("--text-size", percent, "size of the letters in percent")
-        ->check(CLI::IsMember({100, 125, 150, 200}))
+        ->check(CLI::IsMember({100, 150, 200, 300}))
         ->capture_default_str();
 }
 
@@ -239,6 +239,9 @@ void add_render(CLI::App& app, RenderArguments& render, Size& size, Prices& pric
     app.add_option("--page", render.page, "page of the screen")->check(CLI::Range(1, 99))->capture_default_str();
     add_size(app, size, "size of the picture");
     add_text_size(app, render.text_percent);
+    app.add_option("--glass-mm", render.glass_mm, "how wide the glass is that the picture stands for, in millimetres")
+        ->check(CLI::Range(100, 3000))
+        ->type_name("MM");
     add_language(app, render.language, "language of the picture", languages);
     add_theme(app, render.theme);
     app.add_option("--catalog", render.catalog, catalog_help);

@@ -58,7 +58,7 @@ Picture draw_picture(const ui::State& state, const ui::Language& language, const
     const auto height = static_cast<float>(look.height);
     const Context context({width, height});
     ImFontAtlas& atlas = *ImGui::GetIO().Fonts;
-    const ui::Sizes sizes = ui::sizes_for(width, height, state.text_percent);
+    const ui::Sizes sizes = ui::sizes_of(state, width, height);
     const ui::Look drawn_with{look.theme, sizes, ui::build_fonts(atlas, look.fonts, sizes)};
 
     AtlasPixels pixels;

@@ -163,8 +163,18 @@ Trouble go(Session& session, const catalog::Store& store, const Route& route)
         return std::nullopt;
     case ScreenId::Why:
         return to_why(session, store, route);
+    case ScreenId::GroupView:
+        if (auto trouble = to_pair(session, store, route))
+            return trouble;
+        session.apply({ui::AskAccess{ui::OpenGroupView{}}});
+        return std::nullopt;
+    case ScreenId::StillThere:
+        session.ask_whether_there(30);
+        return std::nullopt;
+    case ScreenId::Ways:
+    case ScreenId::Measure:
     case ScreenId::Gallery:
-        session.show(ScreenId::Gallery);
+        session.show(route.screen);
         return std::nullopt;
     case ScreenId::Desk:
     case ScreenId::DeskFiles:

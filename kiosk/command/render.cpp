@@ -72,6 +72,9 @@ std::optional<std::string> draw_one(Studio& studio, const RenderArguments& argum
     session.shows(studio.catalog.bundle());
     session.set_language(arguments.language);
     session.set_text_percent(arguments.text_percent);
+    const auto pixels = static_cast<float>(arguments.width);
+    session.glass_is(arguments.glass_mm > 0 ? pixels / static_cast<float>(arguments.glass_mm) : 0, pixels);
+    session.voice_is(true); // as on a station with a loudspeaker
     const Route route{screen.id,
                       arguments.left,
                       arguments.right,
@@ -85,7 +88,8 @@ std::optional<std::string> draw_one(Studio& studio, const RenderArguments& argum
                       &desk};
     if (auto trouble = reach(session, studio.catalog.store(), route))
         return trouble;
-    const PictureLook look{*theme_named(arguments.theme), studio.fonts.files(), arguments.width, arguments.height};
+    const PictureLook look{ui::theme_of(theme_named(arguments.theme)), studio.fonts.files(), arguments.width,
+                           arguments.height};
     write_png(draw_picture(session.state(), session.language(), look), file);
     return std::nullopt;
 }

@@ -26,6 +26,7 @@ struct RenderArguments {
     int width = 1280;
     int height = 800;
     int text_percent = 100;
+    int glass_mm = 0; ///< how wide the glass of the picture is; 0: nobody has measured it
     std::string language = "en";
     std::string theme = "paper";
     std::string catalog;                                  ///< empty: see catalog_place

@@ -2,7 +2,9 @@
 #include "kiosk/desk/settings.h"
 
 #include <algorithm>
+#include <charconv>
 #include <optional>
+#include <system_error>
 #include <utility>
 
 namespace kiosk {
@@ -77,6 +79,34 @@ bool take_rules(std::string_view value, Settings& settings)
     return rules.has_value();
 }
 
+/// A whole number from `least` to `most`, without a sign.
+template<int least, int most, int Settings::*choice>
+bool take_number(std::string_view value, Settings& settings)
+{
+    int number = 0;
+    const auto [stop, error] = std::from_chars(value.data(), value.data() + value.size(), number);
+    if (error != std::errc{} || stop != value.data() + value.size() || number < least || number > most)
+        return false;
+    settings.*choice = number;
+    return true;
+}
+
+bool take_screen_width(std::string_view value, Settings& settings)
+{
+    if (value != "auto")
+        return take_number<100, 3000, &Settings::screen_width_mm>(value, settings);
+    settings.screen_width_mm = 0;
+    return true;
+}
+
+bool take_idle(std::string_view value, Settings& settings)
+{
+    if (value != "never")
+        return take_number<60, 3600, &Settings::idle_seconds>(value, settings);
+    settings.idle_seconds = 0;
+    return true;
+}
+
 /// "oz, lb, 100_g or kg".
 std::string units_of(Goods goods)
 {
@@ -93,6 +123,7 @@ std::string units_of(Goods goods)
 std::vector<SettingRow> rows()
 {
     using P = core::PriceChoices;
+    using S = Settings;
     return {
         {"aims", "class", "class, label_2016 or label_older", take_aims},
         {"first_nutrients", "",
@@ -104,6 +135,11 @@ std::vector<SettingRow> rows()
         {"unit_price_unit_volume", "fl_oz", units_of(Goods::LiquidVolume), take_unit<Goods::LiquidVolume, &P::liquid>},
         {"unit_price_unit_dry", "dry_pt", units_of(Goods::DryMeasure), take_unit<Goods::DryMeasure, &P::dry>},
         {"unit_price_unit_count", "each", units_of(Goods::Pieces), take_unit<Goods::Pieces, &P::count>},
+        {"viewing_distance_mm", "500", "millimetres from 250 to 3000", take_number<250, 3000, &S::viewing_distance_mm>},
+        {"group_distance_mm", "2500", "millimetres from 1000 to 3000", take_number<1000, 3000, &S::group_distance_mm>},
+        {"screen_width_mm", "auto", "auto, or millimetres from 100 to 3000", take_screen_width},
+        {"idle_seconds", "300", "never, or seconds from 60 to 3600", take_idle},
+        {"switch_pace_ms", "1500", "milliseconds from 500 to 10000", take_number<500, 10000, &S::switch_pace_ms>},
     };
 }
 

@@ -2,13 +2,11 @@
 
 namespace kiosk {
 
-const ui::Theme* theme_named(std::string_view name)
+ui::ThemeName theme_named(std::string_view name)
 {
-    if (name == "paper")
-        return &ui::paper();
     if (name == "night")
-        return &ui::night();
-    return name == "plain" ? &ui::plain() : nullptr;
+        return ui::ThemeName::Night;
+    return name == "plain" ? ui::ThemeName::Plain : ui::ThemeName::Paper;
 }
 
 } // namespace kiosk

@@ -1,4 +1,4 @@
-// The themes by the names that the command line and settings use.
+// The themes by the names that the command line uses.
 #pragma once
 
 #include "ui/look/theme.h"
@@ -7,7 +7,7 @@
 
 namespace kiosk {
 
-/// The theme called "paper", "night" or "plain"; null for any other name.
-[[nodiscard]] const ui::Theme* theme_named(std::string_view name);
+/// The theme called "paper", "night" or "plain"; paper for any other name.
+[[nodiscard]] ui::ThemeName theme_named(std::string_view name);
 
 } // namespace kiosk

@@ -78,6 +78,31 @@ public:
     void set_text_percent(int percent);
     void show(ui::ScreenId screen);
 
+    /// What holds for the next person: the station begins with it, and goes back to it when nobody is there.
+    struct Defaults {
+        std::string language = "en";
+        int text_percent = 100;
+        ui::ThemeName theme = ui::ThemeName::Paper;
+    };
+    void begin_with(const Defaults& defaults);
+    /// The glass: pixels a millimetre (0: not measured) and the width of a window in pixels, for the card on Measure.
+    void glass_is(float px_per_mm, float width_px);
+    /// Lets Ways lead to Measure. `keep` saves pixels a millimetre and tells whether that worked.
+    void may_measure(std::function<bool(float px_per_mm)> keep);
+    /// There is something to speak with, or no longer.
+    void voice_is(bool there);
+    /// Reading aloud has come to its end.
+    void voice_ended();
+
+    /// Whether somebody has left something behind: what they scanned, or chose for themselves.
+    [[nodiscard]] bool in_use() const;
+    /// Whether somebody waits without touching: for words that are read, or for work at the desk.
+    [[nodiscard]] bool occupied() const;
+    /// Nobody has touched the station for a while: asks whether somebody is there, and counts down.
+    void ask_whether_there(int seconds_left);
+    /// Nobody was: forgets them, and is as it began.
+    void forget();
+
 private:
     void perform(const ui::GoBack&);
     void perform(const ui::StartOver&);
@@ -105,6 +130,22 @@ private:
     void perform(const ui::ErasePriceDigit&);
     void perform(const ui::ClearPrice&);
     void perform(const ui::AskDesk&);
+    void perform(const ui::AskAccess& asked);
+    void perform(const ui::OpenWays&);
+    void perform(const ui::ChooseTheme&);
+    void perform(const ui::ChooseTextSize&);
+    void perform(const ui::ReadAloud&);
+    void perform(const ui::ToggleVoiceOnly&);
+    void perform(const ui::StopVoice&);
+    void perform(const ui::PauseVoice&);
+    void perform(const ui::SayAgain&);
+    void perform(const ui::ChangeRate&);
+    void perform(const ui::ChangeVolume&);
+    void perform(const ui::OpenGroupView&);
+    void perform(const ui::KeepGoing&);
+    void perform(const ui::OpenMeasure&);
+    void perform(const ui::SetCardWidth&);
+    void perform(const ui::KeepMeasure&);
 
     /// A screen that was left, and the page of it that was open.
     struct Visit {
@@ -115,6 +156,7 @@ private:
     [[nodiscard]] std::optional<Visit> way_back(const Visit& visit) const;
     void place(core::Product product);
     void go(ui::ScreenId screen);
+    void stop_voice();
     void say(ui::Notice::Tone tone, std::string words);
     void say(ui::Notice::Tone tone, ui::TextId id, std::initializer_list<ui::Fill> fills = {});
     void answer(const Scanned& scanned);
@@ -138,6 +180,8 @@ private:
     std::optional<catalog::Manifest> bundle_;
     std::span<const ui::Language> languages_;
     Settings settings_;
+    Defaults defaults_;
+    std::function<bool(float)> keep_measure_; ///< nothing: the glass is not measured here
     std::size_t language_ = 0;
     ui::State state_;
     std::optional<ui::State> before_;           ///< what StartOver put away

@@ -31,9 +31,9 @@ ImGuiContext* make_context(ImVec2 size)
     return context;
 }
 
-ui::Look make_look(ImVec2 size, int text_percent)
+ui::Look make_look(const ui::Glass& glass, int text_percent)
 {
-    const ui::Sizes sizes = ui::sizes_for(size.x, size.y, text_percent);
+    const ui::Sizes sizes = ui::sizes_for(glass, text_percent);
     ImFontAtlas& atlas = *ImGui::GetIO().Fonts;
     ui::Look look{ui::paper(), sizes, ui::build_fonts(atlas, fonts(), sizes)};
     unsigned char* pixels = nullptr;
@@ -55,7 +55,13 @@ const ui::Language& language(std::string_view code)
 }
 
 Headless::Headless(ImVec2 size, int text_percent, std::string_view language_code)
-    : context_(make_context(size)), language_(language(language_code)), look_(make_look(size, text_percent))
+    : Headless(On(ui::Glass{size.x, size.y}), text_percent, language_code)
+{
+}
+
+Headless::Headless(const On& on, int text_percent, std::string_view language_code)
+    : context_(make_context({on.glass.width, on.glass.height})), language_(language(language_code)),
+      look_(make_look(on.glass, text_percent))
 {
 }
 

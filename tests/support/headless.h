@@ -23,6 +23,12 @@ public:
     using Drawing = std::function<void(const ui::Ui&, ui::Actions&)>;
 
     explicit Headless(ImVec2 size = {1280, 800}, int text_percent = 100, std::string_view language_code = "en");
+    /// A glass that was measured, or from which a group reads.
+    struct On {
+        explicit On(const ui::Glass& which) : glass(which) {}
+        ui::Glass glass;
+    };
+    Headless(const On& on, int text_percent, std::string_view language_code = "en");
     ~Headless();
     Headless(const Headless&) = delete;
     Headless& operator=(const Headless&) = delete;

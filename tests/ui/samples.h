@@ -62,6 +62,12 @@ struct NamedState {
     ui::State state;
 };
 
+/// The screens of seeing, hearing and reaching, and others while the voice speaks.
+[[nodiscard]] std::vector<NamedState> access_states(const ui::Language& language);
+
+/// The view for a group, of pairs with long names and many remarks.
+[[nodiscard]] std::vector<NamedState> group_states(const ui::Language& language);
+
 /// Every screen of a shopper's way, with labels that are hard to set: long names, many remarks, nothing printed.
 [[nodiscard]] std::vector<NamedState> hard_states(const ui::Language& language);
 

@@ -55,7 +55,8 @@ Fonts build_fonts(ImFontAtlas& atlas, const FontFiles& files, const Sizes& sizes
 {
     atlas.Clear();
     atlas.FontBuilderIO = ImGuiFreeType::GetBuilderForFreeType();
-    atlas.TexDesiredWidth = 2048;
+    constexpr float large_note = 48; // letters of which a narrow texture would be higher than graphics cards take
+    atlas.TexDesiredWidth = sizes.note > large_note ? 4096 : 2048;
     atlas.Flags |= ImFontAtlasFlags_NoPowerOfTwoHeight; // up to half of the texture would be empty
     Fonts fonts;
     fonts.text = font_with_signs(atlas, files.regular, files, sizes.text, letters);

@@ -43,5 +43,17 @@ const Theme& plain()
 {
     return plain_theme;
 }
+const Theme& theme_of(ThemeName name)
+{
+    switch (name) {
+    case ThemeName::Paper:
+        return paper_theme;
+    case ThemeName::Night:
+        return night_theme;
+    case ThemeName::Plain:
+        break;
+    }
+    return plain_theme;
+}
 
 } // namespace ui

@@ -21,9 +21,13 @@ struct Theme {
     SideColours right;
 };
 
+/// The themes by name.
+enum class ThemeName { Paper, Night, Plain };
+
 /// Light, dark, and black on white without tints.
 [[nodiscard]] const Theme& paper();
 [[nodiscard]] const Theme& night();
 [[nodiscard]] const Theme& plain();
+[[nodiscard]] const Theme& theme_of(ThemeName name);
 
 } // namespace ui

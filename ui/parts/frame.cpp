@@ -1,5 +1,6 @@
 #include "ui/parts/frame.h"
 
+#include "ui/parts/voice_strip.h"
 #include "ui/widgets/button.h"
 #include "ui/widgets/text.h"
 #include "ui/words/numbers.h"
@@ -26,11 +27,11 @@ struct Item {
 };
 
 /// What is always there comes first; the page buttons come behind it.
-constexpr std::size_t own = 5;
+constexpr std::size_t own = 6;
 
 float bar_button_width(const Ui& ui, const std::string& words)
 {
-    return std::max(ui.look.sizes.target, text_width(ui, words, Style::Bar) + 4 * ui.look.sizes.unit);
+    return std::max(ui.look.sizes.target, text_width(ui, words, Style::Bar) + 2.5F * ui.look.sizes.unit);
 }
 
 Item button_item(const Ui& ui, TextId id, Action action, bool there)
@@ -57,6 +58,7 @@ std::vector<Item> items_of(const Ui& ui, const State& state, const Paging& pagin
     items.push_back(text_size_item(ui, state.text_percent));
     items.push_back({state.other_language, TextId::language_name, NextLanguage{}, true,
                      bar_button_width(ui, state.other_language)});
+    items.push_back(button_item(ui, TextId::button_read_aloud, AskAccess{ReadAloud{}}, state.voice.there));
     items.push_back(button_item(ui, TextId::button_by_name, FindByName{}, true));
     items.back().chosen = state.screen == ScreenId::FindByName;
     Item take_back = button_item(ui, TextId::button_take_back, TakeBack{}, true);
@@ -143,7 +145,7 @@ Area cut_notice(const Ui& ui, const State& state, const Rows& rows, Frame& frame
 {
     const float unit = ui.look.sizes.unit;
     const float above = notice_height(ui, state, frame.body.width());
-    if (rows.free > 0) {
+    if (rows.free > widest_word(ui, state.notice.words, Style::Bar) && state.voice.mode == VoiceMode::Off) {
         const float row = bar_height(ui);
         const float beside = notice_height(ui, state, rows.free);
         const float more = std::max(0.0F, beside - row);
@@ -159,6 +161,29 @@ Area cut_notice(const Ui& ui, const State& state, const Rows& rows, Frame& frame
     return place;
 }
 
+/// Cuts the place of the voice's buttons above the bar; with letters so large that this would leave half a page they
+/// take the place of what is always there, which comes back when the voice stops.
+void cut_voice(const Ui& ui, const State& state, Frame& frame)
+{
+    const auto& sizes = ui.look.sizes;
+    const float strip = voice_strip_height(ui, state, frame.body.width());
+    if (strip <= 0)
+        return;
+    frame.bar_gives_way = frame.body.height() - strip < 0.6F * sizes.height;
+    if (!frame.bar_gives_way) {
+        frame.voice = frame.body.cut_bottom(strip);
+        frame.body.cut_bottom(sizes.unit);
+        return;
+    }
+    const float needed = strip + sizes.unit + bar_height(ui); // the page buttons stand above
+    const float more = needed - frame.bar.height();
+    if (more > 0)
+        frame.body.cut_bottom(more);
+    frame.bar.low.y = std::min(frame.bar.low.y, frame.bar.high.y - needed);
+    frame.voice = frame.bar;
+    frame.voice.low.y = frame.bar.high.y - strip;
+}
+
 } // namespace
 
 Frame frame_of(const Ui& ui, const State& state)
@@ -171,9 +196,11 @@ Frame frame_of(const Ui& ui, const State& state)
     const float height = bar_height(ui);
     frame.bar = frame.body.cut_bottom(static_cast<float>(rows.count) * (height + sizes.unit) - sizes.unit);
     frame.body.cut_bottom(sizes.unit);
+    cut_voice(ui, state, frame);
     frame.notice = cut_notice(ui, state, rows, frame);
     const bool beside = frame.notice.high.y > frame.bar.low.y;
-    frame.rule = (beside ? frame.notice.low.y : frame.bar.low.y) - 0.5F * sizes.unit;
+    const float top = frame.voice.height() > 0 ? std::min(frame.voice.low.y, frame.bar.low.y) : frame.bar.low.y;
+    frame.rule = (beside ? frame.notice.low.y : top) - 0.5F * sizes.unit;
     return frame;
 }
 
@@ -185,20 +212,25 @@ void close_frame(const Ui& ui, const State& state, const Frame& frame, const Pag
     said.low.y += std::max(0.0F, std::floor(spare / 2));
     text(ui, state.notice.words, Style::Bar, said);
     canvas().AddLine({frame.bar.low.x, frame.rule}, {frame.bar.high.x, frame.rule}, ui.look.theme.hairline, sizes.line);
+    voice_strip(ui, state, frame.voice, asked);
     auto items = items_of(ui, state, paging);
     lay_out(ui, items, frame.bar.width());
     const float height = bar_height(ui);
-    for (const auto& item : items) {
-        if (!item.there)
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        const Item& item = items[i];
+        const bool gives_way = frame.bar_gives_way && i < own;
+        if (!item.there || gives_way)
             continue;
         Area area;
         area.high.y = frame.bar.high.y - static_cast<float>(item.row) * (height + sizes.unit);
+        if (frame.bar_gives_way)
+            area.high.y = frame.bar.low.y + height;
         area.low = {frame.bar.low.x + item.x, area.high.y - height};
         area.high.x = area.low.x + item.width;
         if (!item.action) {
             area.low.y += (height - line_height(ui, Style::Bar)) / 2;
             text(ui, item.words, Style::Bar, area, Align::Centre);
-        } else if (button(ui, item.words, item.id, area, {Style::Bar, item.chosen, false, Align::Centre}))
+        } else if (button(ui, item.words, item.id, area, {Style::Bar, item.chosen, false, Align::Centre, true}))
             asked.push_back(*item.action);
     }
 }

@@ -14,7 +14,9 @@ struct Frame {
     Area body;   ///< for the screen's own content
     Area notice; ///< above the bar, or beside the page buttons where those have the bar's top row to themselves
     Area bar;
-    float rule = 0; ///< where the line stands that parts the content from the rest
+    Area voice;                 ///< above the bar while the voice speaks
+    bool bar_gives_way = false; ///< the voice's buttons stand in the place of what is always there
+    float rule = 0;             ///< where the line stands that parts the content from the rest
 };
 
 /// Cuts the window into body, notice and bar.

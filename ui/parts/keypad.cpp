@@ -28,19 +28,37 @@ KeypadKey key_at(int row, int column)
     return {column == 0 ? Kind::Erase : Kind::Clear, 0};
 }
 
+/// Large digits, but none so large that the keys would fill the page.
+Style digit_style(const Ui& ui)
+{
+    const float high = rows * (line_height(ui, Style::Name) + 2 * ui.look.sizes.unit + gap_of(ui));
+    return high > 0.6F * std::min(ui.look.sizes.height, ui.look.sizes.width) ? Style::Bar : Style::Name;
+}
+
+Style word_style(const Ui& ui)
+{
+    return digit_style(ui) == Style::Bar ? Style::Bar : Style::Note;
+}
+
 bool draw_key(const Ui& ui, KeypadKey key, const Area& area)
 {
     if (key.kind == KeypadKey::Kind::Digit)
-        return button(ui, std::to_string(key.digit), std::nullopt, area, {Style::Name, false, false, Align::Centre});
+        return button(ui, std::to_string(key.digit), std::nullopt, area,
+                      {digit_style(ui), false, false, Align::Centre});
     const auto id = key.kind == KeypadKey::Kind::Erase ? TextId::keypad_erase : TextId::keypad_clear;
-    return button(ui, id, area, {Style::Note, false, false, Align::Centre});
+    return button(ui, id, area, {word_style(ui), false, false, Align::Centre});
 }
 
 } // namespace
 
+bool keypad_is_small(const Ui& ui)
+{
+    return digit_style(ui) == Style::Bar;
+}
+
 float keypad_height(const Ui& ui)
 {
-    const float one = std::max(ui.look.sizes.target, line_height(ui, Style::Name) + 2 * ui.look.sizes.unit);
+    const float one = std::max(ui.look.sizes.target, line_height(ui, digit_style(ui)) + 2 * ui.look.sizes.unit);
     return rows * one + (rows - 1) * gap_of(ui);
 }
 
@@ -48,7 +66,7 @@ float keypad_width(const Ui& ui)
 {
     float one = ui.look.sizes.target;
     for (const auto id : {TextId::keypad_erase, TextId::keypad_clear})
-        one = std::max(one, button_width(ui, ui.language.text(id), Style::Note));
+        one = std::max(one, button_width(ui, ui.language.text(id), word_style(ui)));
     return columns * one + (columns - 1) * gap_of(ui);
 }
 

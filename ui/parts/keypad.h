@@ -16,6 +16,9 @@ struct KeypadKey {
     bool operator==(const KeypadKey&) const = default;
 };
 
+/// Whether letters are so large that those on its keys are smaller: what stands beside it should be, too.
+[[nodiscard]] bool keypad_is_small(const Ui& ui);
+
 /// The height that it wants: four rows of keys, each at least as large as all that is touched.
 [[nodiscard]] float keypad_height(const Ui& ui);
 

@@ -36,17 +36,17 @@ std::vector<std::string_view> alphabet(const Language& language)
     return letters;
 }
 
-float least_width(const Ui& ui)
+float least_width(const Ui& ui, Style style)
 {
     float widest = 0;
     for (const auto letter : alphabet(ui.language))
-        widest = std::max(widest, text_width(ui, letter, Style::Name));
+        widest = std::max(widest, text_width(ui, letter, style));
     return std::max(ui.look.sizes.target, widest + 2 * ui.look.sizes.unit);
 }
 
-float least_height(const Ui& ui)
+float least_height(const Ui& ui, Style style)
 {
-    return std::max(ui.look.sizes.target, line_height(ui, Style::Name) + ui.look.sizes.unit);
+    return std::max(ui.look.sizes.target, line_height(ui, style) + ui.look.sizes.unit);
 }
 
 float of_many(const Ui& ui, std::size_t keys, float one)
@@ -54,11 +54,17 @@ float of_many(const Ui& ui, std::size_t keys, float one)
     return static_cast<float>(keys) * (one + gap_of(ui)) - gap_of(ui);
 }
 
-float least_width_of_others(const Ui& ui)
+/// The words on keys are never larger than the letters on them.
+Style style_of_others(Style style)
+{
+    return style == Style::Bar ? Style::Bar : Style::Note;
+}
+
+float least_width_of_others(const Ui& ui, Style style)
 {
     float widest = 0;
     for (const auto id : others)
-        widest = std::max(widest, button_width(ui, ui.language.text(id), Style::Note));
+        widest = std::max(widest, button_width(ui, ui.language.text(id), style_of_others(style)));
     return of_many(ui, std::size(others), widest);
 }
 
@@ -67,19 +73,30 @@ float share(const Ui& ui, float all, std::size_t keys)
     return std::floor((all + gap_of(ui)) / static_cast<float>(keys) - gap_of(ui));
 }
 
-} // namespace
-
-LettersPlan plan_letters(const Ui& ui, float widest, float highest)
+LettersPlan plan_in(const Ui& ui, Style style, float widest, float highest)
 {
     const auto letters = alphabet(ui.language).size();
     LettersPlan plan;
     for (auto columns = std::min(fewest_columns, letters); columns <= letters; ++columns) {
-        const float width = std::max(of_many(ui, columns, least_width(ui)), least_width_of_others(ui));
+        const float width = std::max(of_many(ui, columns, least_width(ui, style)), least_width_of_others(ui, style));
         if (width > widest && columns > fewest_columns)
             break;
         const auto rows = (letters + columns - 1) / columns + 1;
-        plan = {columns, rows, width, of_many(ui, rows, least_height(ui))};
+        plan = {columns, rows, width, of_many(ui, rows, least_height(ui, style)), style};
         if (plan.height <= highest)
+            break;
+    }
+    return plan;
+}
+
+} // namespace
+
+LettersPlan plan_letters(const Ui& ui, float widest, float highest)
+{
+    LettersPlan plan;
+    for (const Style style : {Style::Name, Style::Note, Style::Bar}) {
+        plan = plan_in(ui, style, widest, highest);
+        if (plan.width <= widest && plan.height <= highest)
             break;
     }
     return plan;
@@ -97,14 +114,14 @@ std::optional<LetterKey> letters(const Ui& ui, const LettersPlan& plan, Area are
             line = area.cut_top(high);
             area.cut_top(gap_of(ui));
         }
-        if (button(ui, all[i], std::nullopt, line.cut_left(wide), {Style::Name, false, false, Align::Centre, true}))
+        if (button(ui, all[i], std::nullopt, line.cut_left(wide), {plan.style, false, false, Align::Centre, true}))
             touched = LetterKey{Kind::Letter, std::string(all[i])};
         line.cut_left(gap_of(ui));
     }
     line = area.cut_top(high);
     const float third = share(ui, line.width(), std::size(others));
     for (std::size_t i = 0; i < std::size(others); ++i) {
-        if (button(ui, others[i], line.cut_left(third), {Style::Note, false, false, Align::Centre}))
+        if (button(ui, others[i], line.cut_left(third), {style_of_others(plan.style), false, false, Align::Centre}))
             touched = LetterKey{other_kinds[i], {}};
         line.cut_left(gap_of(ui));
     }

@@ -4,6 +4,7 @@
 
 #include "ui/look/grid.h"
 #include "ui/ui.h"
+#include "ui/widgets/text.h"
 
 #include <cstddef>
 #include <optional>
@@ -22,9 +23,10 @@ struct LetterKey {
 /// How the keys are laid out: rows of letters, below them one row of the other keys.
 struct LettersPlan {
     std::size_t columns = 1;
-    std::size_t rows = 1; ///< the row of the other keys included
-    float width = 0;      ///< pixels; the narrowest that it may be
-    float height = 0;     ///< pixels; the lowest that it may be
+    std::size_t rows = 1;      ///< the row of the other keys included
+    float width = 0;           ///< pixels; the narrowest that it may be
+    float height = 0;          ///< pixels; the lowest that it may be
+    Style style = Style::Name; ///< of the letters: smaller where the large ones would not fit
 };
 
 /// The plan with the fewest columns that is no higher than `highest`, else the one with the most columns that is no

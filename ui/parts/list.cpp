@@ -15,25 +15,31 @@ float inner_width(const Ui& ui, float width)
     return width - 4 * ui.look.sizes.unit;
 }
 
-float choice_height(const Ui& ui, const Choice& choice, float width)
+/// The letters of a list: smaller ones where a choice in large letters would be higher than a page.
+struct ListStyle {
+    Style name = Style::Text;
+    Style detail = Style::QuietNote;
+};
+
+float choice_height(const Ui& ui, const Choice& choice, ListStyle style, float width)
 {
     const float inner = inner_width(ui, width);
-    float height = text_height(ui, choice.name, Style::Text, inner) + 2 * ui.look.sizes.unit;
+    float height = text_height(ui, choice.name, style.name, inner) + 2 * ui.look.sizes.unit;
     if (!choice.detail.empty())
-        height += text_height(ui, choice.detail, Style::QuietNote, inner);
+        height += text_height(ui, choice.detail, style.detail, inner);
     return std::max(height, ui.look.sizes.target);
 }
 
-void draw_choice(const Ui& ui, const Choice& choice, const Area& area)
+void draw_choice(const Ui& ui, const Choice& choice, ListStyle style, const Area& area)
 {
     canvas().AddRect(area.low, area.high, ui.look.theme.hairline, ui.look.sizes.corner, 0, ui.look.sizes.line);
-    const bool chosen = button(ui, choice.name, std::nullopt, area, {Style::Text, false, true, Align::Left});
+    const bool chosen = button(ui, choice.name, std::nullopt, area, {style.name, false, true, Align::Left});
     if (ImGui::IsItemActive() && ImGui::IsItemHovered())
         canvas().AddRect(area.low, area.high, ui.look.theme.ink, ui.look.sizes.corner, 0, 3 * ui.look.sizes.line);
     Area words = area.inset(2 * ui.look.sizes.unit, ui.look.sizes.unit);
-    words.cut_top(text(ui, choice.name, Style::Text, words));
+    words.cut_top(text(ui, choice.name, style.name, words));
     if (!choice.detail.empty())
-        text(ui, choice.detail, Style::QuietNote, words);
+        text(ui, choice.detail, style.detail, words);
     if (chosen)
         choice.chosen();
 }
@@ -48,6 +54,11 @@ std::size_t columns_for(const Ui& ui, const std::vector<Choice>& choices, float 
                            widest_word(ui, choice.detail, Style::QuietNote)});
     const float column = widest + 6 * ui.look.sizes.unit;
     return static_cast<std::size_t>(std::clamp(std::floor(width / column), 1.0F, static_cast<float>(most)));
+}
+
+float column_of(float width, std::size_t columns, float gap)
+{
+    return std::floor((width + gap) / static_cast<float>(columns) - gap);
 }
 
 /// Bytes from the front that are whole letters, at most so many.
@@ -96,20 +107,29 @@ Choice choice_within(const Ui& ui, Choice choice, float width, float height)
 
 std::vector<Block> list_blocks(const Ui& ui, const std::vector<Choice>& choices, float width, std::size_t most_columns)
 {
-    const std::size_t columns = columns_for(ui, choices, width, most_columns);
     const float gap = 1.5F * ui.look.sizes.unit;
-    const float one = std::floor((width + gap) / static_cast<float>(columns) - gap);
+    std::size_t columns = columns_for(ui, choices, width, most_columns);
+    float one = column_of(width, columns, gap);
+    // Under large letters a long name in a narrow column would be higher than a page.
+    ListStyle style;
+    const auto too_high = [&](const Choice& choice) {
+        return choice_height(ui, choice, style, one) > 0.45F * ui.look.sizes.height;
+    };
+    for (; columns > 1 && std::ranges::any_of(choices, too_high); one = column_of(width, columns, gap))
+        --columns;
+    if (std::ranges::any_of(choices, too_high))
+        style = {Style::Bar, Style::Bar};
     std::vector<Block> blocks;
     for (std::size_t first = 0; first < choices.size(); first += columns) {
         const std::size_t stop = std::min(first + columns, choices.size());
         float height = 0;
         for (std::size_t i = first; i < stop; ++i)
-            height = std::max(height, choice_height(ui, choices[i], one));
+            height = std::max(height, choice_height(ui, choices[i], style, one));
         blocks.push_back({height,
-                          [&ui, &choices, first, stop, one, gap](Area area) {
+                          [&ui, &choices, style, first, stop, one, gap](Area area) {
                               for (std::size_t i = first; i < stop; ++i) {
                                   ImGui::PushID(static_cast<int>(i));
-                                  draw_choice(ui, choices[i], area.cut_left(one));
+                                  draw_choice(ui, choices[i], style, area.cut_left(one));
                                   area.cut_left(gap);
                                   ImGui::PopID();
                               }

@@ -28,22 +28,33 @@ bool is_calories(const RowWords& row)
     return row.nutrient == core::Nutrient::Calories;
 }
 
-Style amount_style(const RowWords& row)
+/// Words in place of a figure ("not printed") are not shouted.
+
+Style amount_style(const Ui& ui, const RowWords& row)
 {
-    return is_calories(row) ? Style::Figure : Style::Strong;
+    if (is_calories(row))
+        return Style::Figure;
+    return ui.look.sizes.crowded() ? Style::Note : Style::Strong;
+}
+
+Style percent_style(const Ui& ui)
+{
+    return ui.look.sizes.crowded() ? Style::Note : Style::Text;
 }
 
 /// Words in place of a figure ("not printed") are not shouted.
-Style style_of(const RowWords& row, const FigureWords& figure)
+Style style_of(const Ui& ui, const RowWords& row, const FigureWords& figure)
 {
     const bool digits = figure.amount.find_first_of("0123456789") != std::string::npos;
-    return digits ? amount_style(row) : Style::QuietNote;
+    return digits ? amount_style(ui, row) : Style::QuietNote;
 }
 
 /// Where all of a row stands in one line, long words ("Monounsaturated") are set smaller rather than taking the line's
 /// room; elsewhere all names are of one size.
 Style name_style(const Ui& ui, const RowWords& row, const TableWidths& widths)
 {
+    if (widths.form == RowForm::Tall && ui.look.sizes.crowded())
+        return Style::Note;
     return widths.form == RowForm::Wide && widest_word(ui, row.name, Style::Text) > widths.table * 0.16F ? Style::Note
                                                                                                          : Style::Text;
 }
@@ -62,7 +73,7 @@ float line_least(const Ui& ui)
 float amount_width(const Ui& ui, const RowWords& row, const FigureWords& words, const TableWidths& widths)
 {
     const bool alone =
-        widths.form == RowForm::Tall && words.percent.empty() && style_of(row, words) == Style::QuietNote;
+        widths.form == RowForm::Tall && words.percent.empty() && style_of(ui, row, words) == Style::QuietNote;
     return widths.amount + (alone ? 1.5F * ui.look.sizes.unit + widths.percent : 0);
 }
 
@@ -70,8 +81,8 @@ float side_height(const Ui& ui, const RowWords& row, const FigureWords& words, c
 {
     if (is_calories(row))
         return line_height(ui, Style::Figure);
-    return std::max(text_height(ui, words.amount, style_of(row, words), amount_width(ui, row, words, widths)),
-                    words.percent.empty() ? 0 : line_height(ui, Style::Text));
+    return std::max(text_height(ui, words.amount, style_of(ui, row, words), amount_width(ui, row, words, widths)),
+                    words.percent.empty() ? 0 : line_height(ui, percent_style(ui)));
 }
 
 /// Whether the two sides of a row stand one below the other: with the largest letters, where an amount such as "less
@@ -79,9 +90,12 @@ float side_height(const Ui& ui, const RowWords& row, const FigureWords& words, c
 bool one_side_a_line(const Ui& ui, const RowWords& row, const TableWidths& widths)
 {
     const auto breaks = [&](const FigureWords& words) {
-        return text_width(ui, words.amount, style_of(row, words)) > amount_width(ui, row, words, widths);
+        const float wanted = text_width(ui, words.amount, style_of(ui, row, words));
+        // Calories reach to their left, where no line and no percent stands.
+        return wanted > (is_calories(row) ? std::floor(widths.table / 2) - mark_room(ui) - 2 * ui.look.sizes.unit
+                                          : amount_width(ui, row, words, widths));
     };
-    return widths.form == RowForm::Tall && !is_calories(row) && (breaks(row.left) || breaks(row.right));
+    return widths.form == RowForm::Tall && (breaks(row.left) || breaks(row.right));
 }
 
 /// The widths of such a row: all of it for one side.
@@ -104,8 +118,8 @@ float figure_height(const Ui& ui, const RowWords& row, const TableWidths& widths
 bool calories_in_a_line(const Ui& ui, const RowWords& row, const TableWidths& widths)
 {
     const float letters = text_width(ui, row.name, Style::Text) + text_width(ui, row.finding, Style::Text) +
-                          2 * std::max(text_width(ui, row.left.amount, style_of(row, row.left)),
-                                       text_width(ui, row.right.amount, style_of(row, row.right)));
+                          2 * std::max(text_width(ui, row.left.amount, style_of(ui, row, row.left)),
+                                       text_width(ui, row.right.amount, style_of(ui, row, row.right)));
     return is_calories(row) && widths.form != RowForm::Wide &&
            letters + 2 * mark_room(ui) + 3 * widths.gap <= widths.table;
 }
@@ -123,14 +137,20 @@ void figure(const Ui& ui, Side side, const RowWords& row, Area area, const Table
     const auto& words = side == Side::Left ? row.left : row.right;
     Area amount = area.cut_left(mark_room(ui) + amount_width(ui, row, words, widths));
     if (is_calories(row))
-        amount.low.x -= std::max(0.0F, text_width(ui, words.amount, style_of(row, words)) - widths.amount);
-    const float letters = std::min(text_width(ui, words.amount, style_of(row, words)), amount.width() - mark_room(ui));
+        amount.low.x -= std::max(0.0F, text_width(ui, words.amount, style_of(ui, row, words)) - widths.amount);
+    const float letters =
+        std::min(text_width(ui, words.amount, style_of(ui, row, words)), amount.width() - mark_room(ui));
     mark(ui, side, {amount.high.x - letters - 2 * ui.look.sizes.unit, (area.low.y + area.high.y) / 2},
          0.9F * ui.look.sizes.unit);
     amount.cut_left(mark_room(ui));
-    centred(ui, words.amount, style_of(row, words), amount, Align::Right, Role::Figure);
+    const std::size_t noted = ui.notes.size();
+    centred(ui, words.amount, style_of(ui, row, words), amount, Align::Right, Role::Figure);
+    if (ui.notes.size() > noted) // the mark says which side it is to the eye alone
+        ui.notes.back().said = ui.language.fill(
+            TextId::voice_side,
+            {{"side", ui.language.text(side == Side::Left ? TextId::left : TextId::right)}, {"words", words.amount}});
     area.cut_left(1.5F * ui.look.sizes.unit);
-    centred(ui, words.percent, Style::Text, area.cut_left(widths.percent), Align::Right, Role::Figure);
+    centred(ui, words.percent, percent_style(ui), area.cut_left(widths.percent), Align::Right, Role::Figure);
 }
 
 void line(const Ui& ui, const RowWords& row, const Area& area)
@@ -154,8 +174,8 @@ void draw_calories(const Ui& ui, const RowWords& row, Area area, const TableWidt
     const Area last = area.cut_right(cut(row.finding, Style::Text));
     area = area.inset(widths.gap, 0);
     TableWidths own = widths;
-    own.amount =
-        std::max(cut(row.left.amount, style_of(row, row.left)), cut(row.right.amount, style_of(row, row.right)));
+    own.amount = std::max(cut(row.left.amount, style_of(ui, row, row.left)),
+                          cut(row.right.amount, style_of(ui, row, row.right)));
     own.percent = 0;
     const float side = std::min(mark_room(ui) + own.amount, std::floor(area.width() / 2));
     const float spare = std::max(0.0F, std::floor((area.width() - 2 * side) / 3));
@@ -193,7 +213,7 @@ Wanted wanted_by(const Ui& ui, const std::vector<RowWords>& rows, const TableWid
         wanted.name = std::max(wanted.name, text_width(ui, row.name, name));
         wanted.name_word = std::max(wanted.name_word, widest_word(ui, row.name, name));
         for (const auto* figure : {&row.left, &row.right}) {
-            const Style style = style_of(row, *figure);
+            const Style style = style_of(ui, row, *figure);
             // "less than 1 g" and "not printed" may take two lines; figures with their unit may not.
             const bool words = style == Style::QuietNote || figure->amount.size() > 9;
             // Calories are set large and reach to their left, where no line and no percent stands.
@@ -201,7 +221,7 @@ Wanted wanted_by(const Ui& ui, const std::vector<RowWords>& rows, const TableWid
                 continue;
             wanted.amount = std::max(wanted.amount, words ? two_lines_width(ui, figure->amount, style)
                                                           : text_width(ui, figure->amount, style));
-            wanted.percent = std::max(wanted.percent, text_width(ui, figure->percent, Style::Text));
+            wanted.percent = std::max(wanted.percent, text_width(ui, figure->percent, percent_style(ui)));
         }
         wanted.finding = std::max(wanted.finding, text_width(ui, row.finding, widths.finding_style));
         wanted.finding_word = std::max(wanted.finding_word, widest_word(ui, row.finding, widths.finding_style));
@@ -265,12 +285,16 @@ void draw_row(const Ui& ui, const RowWords& row, Area area, const TableWidths& w
             figure(ui, Side::Left, row, both.cut_top(side_height(ui, row, row.left, whole)), whole);
             figure(ui, Side::Right, row, both, whole);
         } else {
-            figure(ui, Side::Left, row, both.cut_left(std::floor(width / 2)), widths);
-            figure(ui, Side::Right, row, both, widths);
+            TableWidths own = widths;
+            if (is_calories(row)) // set large, and each side has half of the row
+                own.amount = std::max({widths.amount, text_width(ui, row.left.amount, style_of(ui, row, row.left)),
+                                       text_width(ui, row.right.amount, style_of(ui, row, row.right))});
+            figure(ui, Side::Left, row, both.cut_left(std::floor(width / 2)), own);
+            figure(ui, Side::Right, row, both, own);
         }
         if (has_line(row))
             line(ui, row, rest.cut_top(line_5_20_height(ui)));
-        text(ui, row.finding, Style::Text, rest.cut_top(finding));
+        text(ui, row.finding, widths.finding_style, rest.cut_top(finding));
     }
 }
 
@@ -314,6 +338,7 @@ TableWidths table_widths(const Ui& ui, const std::vector<RowWords>& rows, float 
     if (widths.line >= line_least(ui) && widths.name + widths.finding + widths.gap <= width)
         return widths;
     widths.form = RowForm::Tall;
+    widths.finding_style = ui.look.sizes.crowded() ? Style::Note : Style::Text;
     widths.name = width;
     widths.finding = width;
     widths.line = width;

@@ -1,6 +1,7 @@
 #include "ui/parts/pair_table.h"
 
 #include "ui/parts/pair_row.h"
+#include "ui/parts/sentences.h"
 #include "ui/widgets/button.h"
 #include "ui/widgets/line_5_20.h"
 #include "ui/widgets/text.h"
@@ -32,12 +33,10 @@ void add_remarks(const Ui& ui, const std::vector<std::string>& lines, float widt
         return;
     blocks.back().with_next = true;
     for (std::size_t i = 0; i < lines.size(); ++i) {
-        const bool last = i + 1 == lines.size();
-        const float below = last ? row_padding(ui) / 2 : 0;
-        blocks.push_back({text_height(ui, lines[i], Style::QuietNote, width) + below,
-                          [&ui, words = lines[i]](const Area& area) { text(ui, words, Style::QuietNote, area); }, !last,
-                          i == 0 ? -row_padding(ui) : 0});
+        add_words(ui, lines[i], Style::QuietNote, Role::Text, width, i == 0 ? -row_padding(ui) : 0, blocks);
+        blocks.back().with_next = i + 1 < lines.size();
     }
+    blocks.back().height += row_padding(ui) / 2;
 }
 
 std::optional<TextId> heading_of(const RowWords& row)

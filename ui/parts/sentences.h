@@ -10,7 +10,7 @@
 
 namespace ui {
 
-/// Adds `words` with `gap` pixels above them; a heading stays with what follows. `words` must outlive the blocks.
+/// Adds `words` with `gap` pixels above them; a heading stays with what follows.
 void add_words(const Ui& ui, const std::string& words, Style style, Role role, float width, float gap,
                std::vector<Block>& blocks);
 

@@ -61,10 +61,10 @@ float mark_room(const Ui& ui)
     return line_height(ui, Style::Note);
 }
 
-float keep_width(const Ui& ui)
+float keep_width(const Ui& ui, Style style = Style::Note)
 {
-    return std::max(button_width(ui, ui.language.text(TextId::button_keep)),
-                    button_width(ui, ui.language.text(TextId::button_kept)));
+    return std::max(button_width(ui, ui.language.text(TextId::button_keep), style),
+                    button_width(ui, ui.language.text(TextId::button_kept), style));
 }
 
 /// Servings and net quantity, in one line where they fit beside each other.
@@ -163,12 +163,12 @@ bool stacked(const Ui& ui, const State& state, float width, HeadSize size)
     return size == HeadSize::Short && (too_wide(Side::Left) || too_wide(Side::Right));
 }
 
-void keep_button(const Ui& ui, const State& state, Side side, const Area& area, Actions& asked)
+void keep_button(const Ui& ui, const State& state, Side side, Style style, const Area& area, Actions& asked)
 {
     const auto& held = state.sides[index_of(side)];
     const bool kept = held && held->kept;
     if (button(ui, keep_words(ui, state, side), kept ? TextId::button_kept : TextId::button_keep, area,
-               {Style::Note, kept, false, Align::Centre}))
+               {style, kept, false, Align::Centre}))
         asked.push_back(ToggleKeep{side});
 }
 
@@ -223,7 +223,7 @@ void head(const Ui& ui, const State& state, Side side, const Area& area, HeadSiz
     first.cut_left(mark_room(ui));
     text_in(ui, place_line(words), Style::Note, first, Align::Left, Role::Text, colours.hue);
     name_line(ui, state, side, words.name, style, top, touch, asked);
-    keep_button(ui, state, side, keep.cut_top(sizes.target), asked);
+    keep_button(ui, state, side, Style::Note, keep.cut_top(sizes.target), asked);
     text(ui, servings_and_net(ui, words, rest.width()), Style::Note, rest);
 }
 
@@ -290,6 +290,33 @@ void heads(const Ui& ui, const State& state, const Area& area, HeadSize size, Ac
     }
 }
 
+std::vector<Block> fact_pieces(const Ui& ui, const State& state, Side side, float width, HeadFacts facts)
+{
+    std::vector<Block> pieces;
+    const float inner = width - 2 * ui.look.sizes.unit - mark_room(ui);
+    for (const auto& line : lines_of(state, side, facts)) {
+        const bool marked = pieces.empty();
+        pieces.push_back(
+            {text_height(ui, line, Style::Note, inner),
+             [&ui, line, side, marked](Area place) {
+                 const float radius = 0.32F * mark_room(ui);
+                 place = place.inset(ui.look.sizes.unit, 0);
+                 if (marked)
+                     mark(ui, side, {place.low.x + radius, place.low.y + line_height(ui, Style::Note) / 2}, radius);
+                 place.cut_left(mark_room(ui));
+                 text(ui, line, Style::Note, place);
+             },
+             false, marked ? ui.look.sizes.unit : 0});
+    }
+    return pieces;
+}
+
+bool facts_part(const Ui& ui, const State& state, float width, HeadFacts facts)
+{
+    return facts_stacked(ui, state, width, facts) ||
+           facts_height(ui, state, width, facts) > 0.3F * ui.look.sizes.height;
+}
+
 float facts_height(const Ui& ui, const State& state, float width, HeadFacts facts)
 {
     const float unit = ui.look.sizes.unit;
@@ -316,11 +343,25 @@ void draw_facts(const Ui& ui, const State& state, const Area& area, HeadFacts fa
     }
 }
 
+namespace {
+
+/// Smaller letters where a word would be wider than half of the screen.
+Style keeps_style(const Ui& ui, float half)
+{
+    const float room = half - 5 * ui.look.sizes.unit;
+    const bool fits = std::max(widest_word(ui, ui.language.text(TextId::button_keep), Style::Note),
+                               widest_word(ui, ui.language.text(TextId::button_kept), Style::Note)) <= room;
+    return fits ? Style::Note : Style::Bar;
+}
+
+} // namespace
+
 float keeps_height(const Ui& ui, const State& state, float width)
 {
     const float half = column_width(ui, width) - 2 * ui.look.sizes.unit;
-    return std::max(button_height(ui, keep_words(ui, state, Side::Left), Style::Note, half),
-                    button_height(ui, keep_words(ui, state, Side::Right), Style::Note, half));
+    const Style style = keeps_style(ui, half);
+    return std::max(button_height(ui, keep_words(ui, state, Side::Left), style, half),
+                    button_height(ui, keep_words(ui, state, Side::Right), style, half));
 }
 
 void keeps(const Ui& ui, const State& state, const Area& area, Actions& asked)
@@ -328,7 +369,8 @@ void keeps(const Ui& ui, const State& state, const Area& area, Actions& asked)
     for (const Side side : {Side::Left, Side::Right}) {
         ImGui::PushID(static_cast<int>(index_of(side)));
         Area place = column(ui, area, side).inset(ui.look.sizes.unit, 0);
-        keep_button(ui, state, side, place.cut_left(std::min(place.width(), keep_width(ui))), asked);
+        const Style style = keeps_style(ui, place.width());
+        keep_button(ui, state, side, style, place.cut_left(std::min(place.width(), keep_width(ui, style))), asked);
         ImGui::PopID();
     }
 }

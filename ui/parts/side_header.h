@@ -5,6 +5,9 @@
 #include "ui/look/grid.h"
 #include "ui/state.h"
 #include "ui/ui.h"
+#include "ui/widgets/pages.h"
+
+#include <vector>
 
 namespace ui {
 
@@ -24,6 +27,11 @@ enum class HeadFacts { Servings, Rest };
 [[nodiscard]] float facts_height(const Ui& ui, const State& state, float width, HeadFacts facts);
 /// Draws them, each behind its side's mark.
 void draw_facts(const Ui& ui, const State& state, const Area& area, HeadFacts facts);
+
+/// Whether each side is a piece of its own: where they stand one below the other, or fill half of a page.
+[[nodiscard]] bool facts_part(const Ui& ui, const State& state, float width, HeadFacts facts);
+/// Those facts of one side, a piece a line, the first behind the side's mark.
+[[nodiscard]] std::vector<Block> fact_pieces(const Ui& ui, const State& state, Side side, float width, HeadFacts facts);
 
 /// The two Keep buttons as a block, for where the short heads leave them out.
 [[nodiscard]] float keeps_height(const Ui& ui, const State& state, float width);

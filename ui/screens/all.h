@@ -29,6 +29,14 @@ void prices_screen(const Ui& ui, const State& state, Actions& asked);
 void amounts_screen(const Ui& ui, const State& state, Actions& asked);
 /// Where a figure and its finding come from.
 void why_screen(const Ui& ui, const State& state, Actions& asked);
+/// One nutrient a page in letters for people who stand away.
+void group_view_screen(const Ui& ui, const State& state, Actions& asked);
+/// Ways to see and hear: text size, colours, voice, one switch.
+void ways_screen(const Ui& ui, const State& state, Actions& asked);
+/// A bank card's outline, to measure the glass with.
+void measure_screen(const Ui& ui, const State& state, Actions& asked);
+/// Nobody has touched the station for a while: is somebody there?
+void still_there_screen(const Ui& ui, const State& state, Actions& asked);
 /// Every page of the leader desk.
 void desk_screen(const Ui& ui, const State& state, Actions& asked);
 /// Every widget in every state: living documentation, not part of a shopper's way.

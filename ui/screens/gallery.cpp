@@ -42,7 +42,7 @@ void gallery_screen(const Ui& ui, const State& state, Actions& asked)
         add_words(ui, ui.language.text(TextId::gallery_sample), style, width, blocks);
     for (const bool chosen : {false, true})
         blocks.push_back(
-            {sizes.target,
+            {button_height(ui, ui.language.text(TextId::basis_package), Style::Note, width),
              [&ui, chosen](Area area) {
                  const float wide = button_width(ui, ui.language.text(TextId::basis_package));
                  ImGui::PushID(chosen);

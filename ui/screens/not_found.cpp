@@ -1,4 +1,5 @@
 #include "ui/parts/frame.h"
+#include "ui/parts/sentences.h"
 #include "ui/screens/all.h"
 #include "ui/widgets/button.h"
 #include "ui/widgets/text.h"
@@ -13,13 +14,10 @@ void not_found_screen(const Ui& ui, const State& state, Actions& asked)
     const std::string code = ui.language.fill(TextId::not_found_code, {{"code", state.code}});
     std::vector<Block> blocks;
     const auto add = [&](const std::string& words, Style style, Role role, float gap) {
-        blocks.push_back(
-            {text_height(ui, words, style, width),
-             [&ui, &words, style, role](const Area& area) { text(ui, words, style, area, Align::Left, role); }, false,
-             gap});
+        add_words(ui, words, style, role, width, gap, blocks);
     };
     add(ui.language.text(TextId::not_found_title), Style::Headline, Role::Heading, 0);
-    add(code, Style::Figure, Role::Figure, sizes.gap);
+    add(code, widest_word(ui, code, Style::Figure) <= width ? Style::Figure : Style::Bar, Role::Figure, sizes.gap);
     add(ui.language.text(TextId::not_found_what_to_do), Style::Text, Role::Text, sizes.gap);
     const auto& choose = ui.language.text(TextId::button_choose_by_name);
     const float wide = std::min(width, button_width(ui, choose, Style::Text));

@@ -1,4 +1,6 @@
 #include "ui/parts/frame.h"
+#include "ui/parts/lead_fact.h"
+#include "ui/parts/sentences.h"
 #include "ui/screens/all.h"
 #include "ui/widgets/button.h"
 #include "ui/widgets/line_5_20.h"
@@ -15,37 +17,14 @@ namespace {
 
 using Kind = LabelPiece::Kind;
 
-float lead_amount_width(const Ui& ui, const LabelPiece& piece, float width)
+Style words_style(const Ui& ui)
 {
-    const Style style = Style::Name;
-    return std::max(widest_word(ui, piece.amount, style), std::min(text_width(ui, piece.amount, style), width * 0.5F));
+    return ui.look.sizes.crowded() ? Style::Note : Style::Text;
 }
 
-/// A large fact: its name left, its figure right; below each other where they do not fit beside each other.
-Block lead(const Ui& ui, const LabelPiece& piece, float width)
+Style amount_style(const Ui& ui)
 {
-    const float amount = lead_amount_width(ui, piece, width);
-    const float gap = 2 * ui.look.sizes.unit;
-    const bool beside = widest_word(ui, piece.name, Style::Text) + gap + amount <= width;
-    const float name_width = beside ? width - amount - gap : width;
-    const float name_height = text_height(ui, piece.name, Style::Text, name_width);
-    const float amount_height = text_height(ui, piece.amount, Style::Name, beside ? amount : width);
-    // The name sits lower, so that both stand on one line.
-    const float lower = beside ? (line_height(ui, Style::Name) - line_height(ui, Style::Text)) * 0.7F : 0;
-    const float height = beside ? std::max(name_height + lower, amount_height) : name_height + amount_height;
-    return {height,
-            [&ui, &piece, beside, name_width, name_height, amount, lower](Area area) {
-                Area name = beside ? area.cut_left(name_width) : area.cut_top(name_height);
-                if (beside) {
-                    name.low.y += lower;
-                    text(ui, piece.name, Style::Text, name);
-                    text(ui, piece.amount, Style::Name, area.cut_right(amount), Align::Right, Role::Figure);
-                } else {
-                    text(ui, piece.name, Style::Text, name);
-                    text(ui, piece.amount, Style::Name, area, Align::Left, Role::Figure);
-                }
-            },
-            false, ui.look.sizes.unit};
+    return ui.look.sizes.crowded() ? Style::Note : Style::Strong;
 }
 
 struct FigureWidths {
@@ -64,9 +43,9 @@ FigureWidths figure_widths(const Ui& ui, const LabelWords& label, float width)
     for (const auto& piece : label.pieces) {
         if (piece.kind != Kind::Figure)
             continue;
-        widths.name = std::max(widths.name, text_width(ui, piece.name, Style::Text));
-        widths.amount = std::max(widths.amount, text_width(ui, piece.amount, Style::Strong));
-        reading = std::max(reading, text_width(ui, piece.reading, Style::Text));
+        widths.name = std::max(widths.name, text_width(ui, piece.name, words_style(ui)));
+        widths.amount = std::max(widths.amount, text_width(ui, piece.amount, amount_style(ui)));
+        reading = std::max(reading, text_width(ui, piece.reading, words_style(ui)));
     }
     const float gap = 2 * ui.look.sizes.unit;
     const float line = width - widths.name - widths.amount - reading - 3 * gap;
@@ -83,8 +62,8 @@ FigureWidths widths_for(const Ui& ui, const LabelPiece& piece, const FigureWidth
     FigureWidths widths;
     widths.two_lines = of_all.two_lines;
     widths.reading = of_all.two_lines ? of_all.reading : width;
-    widths.amount = text_width(ui, piece.amount, Style::Strong);
-    widths.stacked = widest_word(ui, piece.name, Style::Text) + gap + widths.amount > width;
+    widths.amount = text_width(ui, piece.amount, amount_style(ui));
+    widths.stacked = widest_word(ui, piece.name, words_style(ui)) + gap + widths.amount > width;
     if (widths.stacked)
         widths.amount = width;
     widths.name = widths.stacked ? width : width - gap - widths.amount;
@@ -109,11 +88,11 @@ Block figure(const Ui& ui, const LabelPiece& piece, const FigureWidths& of_all, 
 {
     const FigureWidths widths = of_all.one_line ? of_all : widths_for(ui, piece, of_all, width);
     const float gap = 2 * ui.look.sizes.unit;
-    const float name = text_height(ui, piece.name, Style::Text, widths.name);
-    const float amount = text_height(ui, piece.amount, Style::Strong, widths.amount);
+    const float name = text_height(ui, piece.name, words_style(ui), widths.name);
+    const float amount = text_height(ui, piece.amount, amount_style(ui), widths.amount);
     const float first =
         widths.stacked ? name + amount : std::max({name, amount, widths.one_line ? line_5_20_height(ui) : 0.0F});
-    const float reading = text_height(ui, piece.reading, Style::Text, widths.reading);
+    const float reading = text_height(ui, piece.reading, words_style(ui), widths.reading);
     const float line = piece.percent_value ? line_5_20_height(ui) : 0;
     const float below = widths.two_lines ? std::max(reading, line) : reading + line;
     const float height = first + (widths.one_line ? 0 : below) + ui.look.sizes.unit;
@@ -124,30 +103,30 @@ Block figure(const Ui& ui, const LabelPiece& piece, const FigureWidths& of_all, 
             area.cut_top(ui.look.sizes.unit / 2);
             Area row = area.cut_top(first);
             const Area whole = row;
-            const float middle = std::floor((first - line_height(ui, Style::Text)) / 2);
+            const float middle = std::floor((first - line_height(ui, words_style(ui))) / 2);
             Area words = row.cut_left(widths.name);
-            if (name <= line_height(ui, Style::Text) && !widths.stacked)
+            if (name <= line_height(ui, words_style(ui)) && !widths.stacked)
                 words.low.y += std::max(0.0F, middle);
-            text(ui, piece.name, Style::Text, words);
+            text(ui, piece.name, words_style(ui), words);
             Area number = widths.one_line ? (row.cut_left(gap), row.cut_left(widths.amount))
                                           : Area{{whole.high.x - widths.amount, whole.low.y}, whole.high};
             if (widths.stacked)
                 number.low.y += name;
-            else if (amount <= line_height(ui, Style::Strong))
+            else if (amount <= line_height(ui, amount_style(ui)))
                 number.low.y += std::max(0.0F, middle);
-            text(ui, piece.amount, Style::Strong, number, Align::Right, Role::Figure);
+            text(ui, piece.amount, amount_style(ui), number, Align::Right, Role::Figure);
             const auto percent = piece.percent_value;
             if (widths.one_line) {
                 Area sentence = row.cut_right(widths.reading);
                 sentence.low.y += middle;
-                text(ui, piece.reading, Style::Text, sentence);
+                text(ui, piece.reading, words_style(ui), sentence);
                 if (percent)
                     line_5_20(ui, row.inset(gap, 0), side == Side::Left ? percent : std::nullopt,
                               side == Side::Right ? percent : std::nullopt);
                 return;
             }
             Area second = area.cut_top(widths.two_lines ? below : reading);
-            text(ui, piece.reading, Style::Text, widths.two_lines ? second.cut_left(widths.reading) : second);
+            text(ui, piece.reading, words_style(ui), widths.two_lines ? second.cut_left(widths.reading) : second);
             second.cut_left(gap);
             if (percent)
                 line_5_20(ui, widths.two_lines ? second : area.cut_top(line),
@@ -162,8 +141,7 @@ void add_sentence(const Ui& ui, const LabelPiece& piece, const Area& page, std::
     const float width = page.width();
     const float height = text_height(ui, piece.name, Style::Note, width);
     if (height <= page.height() / 2) {
-        blocks.push_back({height, [&ui, &piece](const Area& area) { text(ui, piece.name, Style::Note, area); }, false,
-                          ui.look.sizes.unit});
+        add_words(ui, piece.name, Style::Note, Role::Text, width, ui.look.sizes.unit, blocks);
         return;
     }
     const float on_half_a_page = page.height() / 2 / line_height(ui, Style::Note);
@@ -179,14 +157,17 @@ void add_sentence(const Ui& ui, const LabelPiece& piece, const Area& page, std::
 /// A heading, with the scale of the lines below it where the rows under it have any.
 Block heading(const Ui& ui, const std::string& words, const FigureWidths& widths, bool scale, float width)
 {
+    // A long one (published rules) would leave a page of large letters to itself.
+    const float most = 0.3F * ui.look.sizes.height;
+    const Style style = text_height(ui, words, Style::Strong, width) > most ? Style::Bar : Style::Strong;
     const Area line = line_area(ui, widths, {{0, 0}, {width, 0}});
-    const bool below =
-        scale && text_width(ui, words, Style::Strong) + ui.look.sizes.unit > line_5_20_scale_begin(ui, line);
-    const float height = text_height(ui, words, Style::Strong, width) + ui.look.sizes.unit / 2 +
-                         (below ? line_height(ui, Style::Note) : 0);
+    const bool below = scale && text_width(ui, words, style) + ui.look.sizes.unit > line_5_20_scale_begin(ui, line);
+    const float own = text_height(ui, words, style, width);
+    const float marks = line_height(ui, Style::Note); // higher than letters of the bar
+    const float height = (below ? own + marks : std::max(own, scale ? marks : 0)) + ui.look.sizes.unit / 2;
     return {height,
-            [&ui, words, widths, scale](Area area) {
-                text(ui, words, Style::Strong, area, Align::Left, Role::Heading);
+            [&ui, words, widths, scale, style](Area area) {
+                text(ui, words, style, area, Align::Left, Role::Heading);
                 area.low.y = area.high.y - line_height(ui, Style::Note);
                 if (scale)
                     line_5_20_scale(ui, line_area(ui, widths, area));
@@ -239,7 +220,7 @@ std::vector<Block> blocks_of(const Ui& ui, const LabelWords& label, Side side, c
         const std::size_t first = blocks.size();
         switch (piece.kind) {
         case Kind::Lead:
-            blocks.push_back(lead(ui, piece, width));
+            blocks.push_back(lead_fact(ui, piece, width));
             break;
         case Kind::Heading:
             add_heading(ui, label, i, widths, width, blocks, again);
@@ -271,47 +252,57 @@ struct Title {
     float name = 0;      ///< the width for the name
     float height = 0;
     std::string words; ///< name and brand, on a line each where one cannot hold both
+    Style style = Style::Name;
 };
 
-float mark_room(const Ui& ui)
+float mark_room(const Ui& ui, Style style)
 {
-    return line_height(ui, Style::Name) * 0.8F;
+    return line_height(ui, style) * 0.8F;
 }
 
 /// Name and brand in one line where it can hold both, else on a line each.
-std::string title_words(const Ui& ui, const LabelWords& label, float width)
+std::string title_words(const Ui& ui, const LabelWords& label, Style style, float width)
 {
     if (label.brand.empty())
         return label.name;
     const std::string one_line = label.name + " · " + label.brand;
-    return text_width(ui, one_line, Style::Name) <= width ? one_line : label.name + "\n" + label.brand;
+    return text_width(ui, one_line, style) <= width ? one_line : label.name + "\n" + label.brand;
 }
 
-Title title_of(const Ui& ui, const State& state, float width, bool first_page)
+Title title_in(const Ui& ui, const State& state, Style style, float width, bool first_page)
 {
     const auto& sizes = ui.look.sizes;
     Title title;
+    title.style = style;
     if (first_page)
         title.keep = std::max(button_width(ui, ui.language.text(TextId::button_keep), Style::Bar),
                               button_width(ui, ui.language.text(TextId::button_kept), Style::Bar));
     if (state.pair)
         title.both = button_width(ui, ui.language.text(TextId::button_compare), Style::Bar);
     title.buttons = title.keep + title.both + (title.keep > 0 && title.both > 0 ? sizes.unit : 0);
-    const float whole = width - 2.5F * sizes.unit - 4 * sizes.unit - mark_room(ui);
+    const float whole = width - 2.5F * sizes.unit - 4 * sizes.unit - mark_room(ui, style);
     const float beside = whole - title.buttons - 2 * sizes.unit;
     const auto& label = *state.label;
-    const auto high = [&](float room) { return text_height(ui, title_words(ui, label, room), Style::Name, room); };
-    const bool fits = title.buttons > 0 && beside > widest_word(ui, label.name + " " + label.brand, Style::Name);
+    const auto high = [&](float room) { return text_height(ui, title_words(ui, label, style, room), style, room); };
+    const bool fits = title.buttons > 0 && beside > widest_word(ui, label.name + " " + label.brand, style);
     // Beside the name, unless it would take more lines there than the buttons save.
     title.beside = fits && std::max(high(beside), sizes.target) <= high(whole) + sizes.target + sizes.unit;
     title.name = title.beside ? beside : whole;
-    title.words = title_words(ui, label, title.name);
+    title.words = title_words(ui, label, style, title.name);
     title.height = high(title.name) + 2 * sizes.unit;
     if (title.beside)
         title.height = std::max(title.height, sizes.target + 2 * sizes.unit);
     else if (title.buttons > 0)
         title.height += sizes.target + sizes.unit;
     return title;
+}
+
+/// The title in letters that leave room for what stands below it: large ones fill half of a page with a long name.
+Title title_of(const Ui& ui, const State& state, const Area& body, bool first_page)
+{
+    const float most = body.height() * (first_page ? 0.5F : 0.34F);
+    const Title large = title_in(ui, state, Style::Name, body.width(), first_page);
+    return large.height <= most ? large : title_in(ui, state, Style::Bar, body.width(), first_page);
 }
 
 void draw_title(const Ui& ui, const State& state, const Title& title, Area area, Actions& asked)
@@ -327,13 +318,13 @@ void draw_title(const Ui& ui, const State& state, const Title& title, Area area,
         touch = words.cut_right(title.buttons);
     else if (title.buttons > 0)
         touch = words.cut_bottom(sizes.target);
-    const Area place = words.cut_left(mark_room(ui));
+    const Area place = words.cut_left(mark_room(ui, title.style));
     words.high.x = words.low.x + title.name;
-    const float spare = words.height() - text_height(ui, title.words, Style::Name, title.name);
+    const float spare = words.height() - text_height(ui, title.words, title.style, title.name);
     words.low.y += title.beside ? std::max(0.0F, std::floor(spare / 2)) : 0;
-    const float radius = 0.25F * line_height(ui, Style::Name);
-    mark(ui, side, {place.low.x + radius, words.low.y + line_height(ui, Style::Name) / 2}, radius);
-    text(ui, title.words, Style::Name, words, Align::Left, Role::Heading);
+    const float radius = 0.25F * line_height(ui, title.style);
+    mark(ui, side, {place.low.x + radius, words.low.y + line_height(ui, title.style) / 2}, radius);
+    text(ui, title.words, title.style, words, Align::Left, Role::Heading);
     touch.high.y = touch.low.y + sizes.target;
     const auto& held = state.sides[index_of(side)];
     const bool kept = held && held->kept;
@@ -356,19 +347,18 @@ void one_label_screen(const Ui& ui, const State& state, Actions& asked)
     const auto& sizes = ui.look.sizes;
     const Frame frame = frame_of(ui, state);
     const float width = frame.body.width();
-    const Title first = title_of(ui, state, width, true);
-    const Title others = title_of(ui, state, width, false);
+    const Title first = title_of(ui, state, frame.body, true);
+    const Title others = title_of(ui, state, frame.body, false);
     Area rest = frame.body;
     rest.cut_top(others.height + sizes.unit);
     auto blocks = blocks_of(ui, *state.label, state.label_side, rest, asked);
     if (!state.pair) {
-        const auto& words = ui.language.text(TextId::label_scan_another);
-        blocks.insert(blocks.begin(),
-                      {text_height(ui, words, Style::QuietNote, width),
-                       [&ui, &words](const Area& area) { text(ui, words, Style::QuietNote, area); }, false, 0});
+        std::vector<Block> lead;
+        add_words(ui, ui.language.text(TextId::label_scan_another), Style::QuietNote, Role::Text, width, 0, lead);
+        blocks.insert(blocks.begin(), lead.begin(), lead.end());
     }
-    const Pages pages = deal_pages(blocks, frame.body.height() - first.height - sizes.unit,
-                                   frame.body.height() - others.height - sizes.unit, state.page);
+    const float high = frame.body.height() - sizes.unit;
+    const Pages pages = deal_pages(blocks, high - first.height, high - others.height, state.page);
     const Title& title = pages.paging.page == 0 ? first : others;
     rest = frame.body;
     draw_title(ui, state, title, rest.cut_top(title.height), asked);

@@ -1,4 +1,5 @@
 #include "ui/parts/frame.h"
+#include "ui/parts/offers.h"
 #include "ui/parts/pair_table.h"
 #include "ui/parts/sentences.h"
 #include "ui/parts/side_header.h"
@@ -86,10 +87,9 @@ void draw_basis_bar(const Ui& ui, const State& state, const PairWords& pair, Are
     }
 }
 
-Block sentence(const Ui& ui, const std::string& words, float width)
+void add_sentence(const Ui& ui, const std::string& words, float width, std::vector<Block>& blocks)
 {
-    return {text_height(ui, words, Style::Note, width),
-            [&ui, &words](const Area& area) { text(ui, words, Style::Note, area); }, false, ui.look.sizes.unit};
+    add_words(ui, words, Style::Note, Role::Text, width, ui.look.sizes.unit, blocks);
 }
 
 /// What is said first stands before the bases, in two lines beside them where there is room, else above them.
@@ -146,10 +146,21 @@ void draw_opening(const Ui& ui, const State& state, const PairWords& pair, Area 
 /// nothing.
 struct Above {
     bool full = false;
+    bool pieces =
+        false; ///< letters so large that not even short heads leave room for a row: heads and bases are pieces
     float first = 0;
     float others = 0;
     float basis_again = 0;
 };
+
+float tallest_row(const Ui& ui, const PairWords& pair, float width)
+{
+    Actions nobody_asks;
+    float tallest = 0;
+    for (const auto& block : table_blocks(ui, pair, width, nobody_asks))
+        tallest = std::max(tallest, block.height);
+    return tallest;
+}
 
 Above above_of(const Ui& ui, const State& state, const Area& body)
 {
@@ -163,6 +174,10 @@ Above above_of(const Ui& ui, const State& state, const Area& body)
         above.first = heads + basis_bar(ui, *state.pair, width).whole + unit;
     above.basis_again = above.full ? basis_bar(ui, *state.pair, width).whole : line_height(ui, Style::Bar);
     above.others = heads + above.basis_again + unit;
+    if (!above.full && body.height() - above.others < tallest_row(ui, *state.pair, width)) {
+        above.pieces = true;
+        above.first = above.others = above.basis_again + unit;
+    }
     return above;
 }
 
@@ -172,11 +187,49 @@ Block facts_block(const Ui& ui, const State& state, float width, HeadFacts facts
             [&ui, &state, facts](const Area& area) { draw_facts(ui, state, area, facts); }, false, ui.look.sizes.unit};
 }
 
+/// The facts of both sides, in a piece each where they stand one below the other.
+void add_facts(const Ui& ui, const State& state, float width, HeadFacts facts, std::vector<Block>& blocks)
+{
+    if (!facts_part(ui, state, width, facts)) {
+        blocks.push_back(facts_block(ui, state, width, facts));
+        return;
+    }
+    for (const Side side : {Side::Left, Side::Right})
+        for (auto& piece : fact_pieces(ui, state, side, width, facts))
+            blocks.push_back(std::move(piece));
+}
+
+/// Short heads and bases as pieces of the pages.
+void add_head_pieces(const Ui& ui, const State& state, float width, std::vector<Block>& blocks, Actions& asked)
+{
+    blocks.push_back({heads_height(ui, state, width, HeadSize::Short),
+                      [&ui, &state, &asked](const Area& area) { heads(ui, state, area, HeadSize::Short, asked); },
+                      false, 0});
+    const BasisBar bar = basis_bar(ui, *state.pair, width);
+    const std::span<const BasisWords> all(state.pair->bases);
+    for (std::size_t line = 0; line < bar.starts.size(); ++line) {
+        const std::size_t from = bar.starts[line];
+        const std::size_t to = line + 1 < bar.starts.size() ? bar.starts[line + 1] : all.size();
+        const auto own = all.subspan(from, to - from);
+        blocks.push_back({bar.height,
+                          [&ui, &state, &asked, own, style = bar.style](const Area& area) {
+                              draw_basis_line(ui, state, own, style, area, asked);
+                          },
+                          false, basis_gap(ui)});
+    }
+}
+
 /// Servings come before calories, as they are taught; but the first page must hold calories too.
 void add_first_facts(const Ui& ui, const State& state, float width, float room, std::vector<Block>& blocks,
                      Block calories)
 {
     const float unit = ui.look.sizes.unit;
+    if (facts_part(ui, state, width, HeadFacts::Servings)) {
+        add_facts(ui, state, width, HeadFacts::Servings, blocks);
+        calories.gap = unit;
+        blocks.push_back(std::move(calories));
+        return;
+    }
     Block servings = facts_block(ui, state, width, HeadFacts::Servings);
     float said = 0;
     for (const auto& block : blocks)
@@ -198,17 +251,15 @@ void add_sections(const Ui& ui, const PairWords& pair, float width, std::vector<
     }
 }
 
-/// Behind all: the way to type prices, below what they say.
-Block prices_button(const Ui& ui, float width, Actions& asked)
+/// Behind all: the way to type prices, below what they say, and to the view for a group.
+void add_ways_on(const Ui& ui, float width, std::vector<Block>& blocks, Actions& asked)
 {
-    const auto& words = ui.language.text(TextId::button_prices);
-    const float wide = std::min(width, button_width(ui, words, Style::Note));
-    return {button_height(ui, words, Style::Note, wide),
-            [&ui, &asked, wide](Area area) {
-                if (button(ui, TextId::button_prices, area.cut_left(wide)))
-                    asked.push_back(OpenPrices{});
-            },
-            false, 1.5F * ui.look.sizes.unit};
+    const auto& language = ui.language;
+    add_offers(
+        ui,
+        {{language.text(TextId::button_prices), TextId::button_prices, false, OpenPrices{}},
+         {language.text(TextId::button_group_view), TextId::button_group_view, false, AskAccess{OpenGroupView{}}}},
+        width, blocks, asked);
 }
 
 std::vector<Block> blocks_of(const Ui& ui, const State& state, const Above& above, const Area& body, Actions& asked)
@@ -222,24 +273,25 @@ std::vector<Block> blocks_of(const Ui& ui, const State& state, const Above& abov
     // Whatever must be known before a figure is read stands before the first of them.
     const bool nothing_compared = state.comparison && state.comparison->why != core::Why::Comparable;
     const std::size_t before = nothing_compared ? pair.first.size() : std::min<std::size_t>(1, pair.first.size());
+    if (above.pieces)
+        add_head_pieces(ui, state, width, blocks, asked);
     if (!above.full) {
         for (std::size_t i = 0; i < before; ++i)
-            blocks.push_back(sentence(ui, pair.first[i], width));
+            add_sentence(ui, pair.first[i], width, blocks);
         if (calories_first && !rows.front().with_next) {
             add_first_facts(ui, state, width, body.height() - above.first, blocks, rows.front());
             taken = 1;
         } else
-            blocks.push_back(facts_block(ui, state, width, HeadFacts::Servings));
+            add_facts(ui, state, width, HeadFacts::Servings, blocks);
     }
     for (std::size_t i = above.full ? 1 : before; i < pair.first.size(); ++i)
-        blocks.push_back(sentence(ui, pair.first[i], width));
+        add_sentence(ui, pair.first[i], width, blocks);
     for (std::size_t i = taken; i < rows.size(); ++i)
         blocks.push_back(std::move(rows[i]));
     add_sections(ui, pair, width, blocks);
-    blocks.push_back(prices_button(ui, width, asked));
+    add_ways_on(ui, width, blocks, asked);
     if (!above.full) {
-        blocks.push_back(facts_block(ui, state, width, HeadFacts::Rest));
-        blocks.back().with_next = true;
+        add_facts(ui, state, width, HeadFacts::Rest, blocks);
         blocks.push_back({keeps_height(ui, state, width), [&](const Area& area) { keeps(ui, state, area, asked); },
                           false, ui.look.sizes.unit});
     }
@@ -261,9 +313,13 @@ void pair_screen(const Ui& ui, const State& state, Actions& asked)
     const Pages pages = deal_pages(blocks, rest.height() - above.first, rest.height() - above.others, state.page);
     const bool first = pages.paging.page == 0;
     const HeadSize size = first && above.full ? HeadSize::Full : HeadSize::Short;
-    heads(ui, state, rest.cut_top(heads_height(ui, state, width, size)), size, asked);
-    rest.cut_top(unit);
-    if (first && above.full)
+    if (!above.pieces) {
+        heads(ui, state, rest.cut_top(heads_height(ui, state, width, size)), size, asked);
+        rest.cut_top(unit);
+    }
+    if (above.pieces)
+        text(ui, basis_heading(*state.pair, state.basis), Style::Bar, rest.cut_top(above.basis_again));
+    else if (first && above.full)
         draw_opening(ui, state, *state.pair, rest.cut_top(opening_of(ui, *state.pair, width).height), asked);
     else if (first)
         draw_basis_bar(ui, state, *state.pair, rest.cut_top(basis_bar(ui, *state.pair, width).whole), asked);

@@ -24,26 +24,42 @@ std::string field_name(const State& state, Side side, bool with_names)
     return with_names ? words.place + ": " + words.name : words.place;
 }
 
+Style price_style(const Ui& ui, float width)
+{
+    const bool fits = button_width(ui, money_words(core::dearest), Style::Figure) <= width;
+    return fits && !keypad_is_small(ui) ? Style::Figure : Style::Bar;
+}
+
+Style name_style(const Ui& ui)
+{
+    return keypad_is_small(ui) ? Style::Bar : Style::Note;
+}
+
+Style done_style(const Ui& ui)
+{
+    return keypad_is_small(ui) ? Style::Bar : Style::Text;
+}
+
 float price_height(const Ui& ui, float width)
 {
-    return button_height(ui, money_words(core::dearest), Style::Figure, width);
+    return button_height(ui, money_words(core::dearest), price_style(ui, width), width);
 }
 
 float field_height(const Ui& ui, const State& state, Side side, float width, bool with_names)
 {
-    return text_height(ui, field_name(state, side, with_names), Style::Note, width) + ui.look.sizes.unit / 2 +
+    return text_height(ui, field_name(state, side, with_names), name_style(ui), width) + ui.look.sizes.unit / 2 +
            price_height(ui, width);
 }
 
 void draw_field(const Ui& ui, const State& state, Side side, Area area, bool with_names, Actions& asked)
 {
     const Area box = area.cut_bottom(price_height(ui, area.width())); // both boxes stand on one line
-    text(ui, field_name(state, side, with_names), Style::Note, area);
+    text(ui, field_name(state, side, with_names), name_style(ui), area);
     const auto price = state.prices[index_of(side)];
     ImGui::PushID(static_cast<int>(index_of(side)));
     if (button(ui, money_words(price.value_or(core::Money{})),
                side == Side::Left ? TextId::side_left : TextId::side_right, box,
-               {Style::Figure, state.price_side == side, false, Align::Centre}))
+               {price_style(ui, box.width()), state.price_side == side, false, Align::Centre}))
         asked.push_back(PickPriceSide{side});
     ImGui::PopID();
 }
@@ -68,12 +84,12 @@ void draw_keypad(const Ui& ui, const Area& area, Actions& asked)
 
 float done_height(const Ui& ui, float width)
 {
-    return button_height(ui, ui.language.text(TextId::button_prices_done), Style::Text, width);
+    return button_height(ui, ui.language.text(TextId::button_prices_done), done_style(ui), width);
 }
 
 void draw_done(const Ui& ui, const Area& area, Actions& asked)
 {
-    if (button(ui, TextId::button_prices_done, area, {Style::Text, false, false, Align::Centre}))
+    if (button(ui, TextId::button_prices_done, area, {done_style(ui), false, false, Align::Centre}))
         asked.push_back(ShowPair{});
 }
 

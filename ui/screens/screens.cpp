@@ -1,5 +1,6 @@
 #include "ui/screens/screens.h"
 
+#include "ui/access/lit.h"
 #include "ui/screens/all.h"
 
 namespace ui {
@@ -17,6 +18,10 @@ constexpr ScreenInfo list[] = {
     {ScreenId::Prices, "prices", prices_screen},
     {ScreenId::Amounts, "amounts", amounts_screen},
     {ScreenId::Why, "why", why_screen},
+    {ScreenId::GroupView, "group_view", group_view_screen},
+    {ScreenId::Ways, "ways", ways_screen},
+    {ScreenId::Measure, "measure", measure_screen},
+    {ScreenId::StillThere, "still_there", still_there_screen},
     {ScreenId::Gallery, "gallery", gallery_screen},
     {ScreenId::Desk, "desk", desk_screen},
     {ScreenId::DeskFiles, "desk_files", desk_screen},
@@ -29,7 +34,34 @@ constexpr ScreenInfo list[] = {
     {ScreenId::DeskDoubt, "desk_doubt", desk_screen},
 };
 
+/// Rings and marks lie over all that was drawn; so they come last, when it is known what stands where.
+void show_access(const Ui& ui, int screen)
+{
+    Access& access = *ui.access;
+    access.focus.settle(ui.notes, screen);
+    const auto stops = access.focus.stops();
+    if (access.scan.on())
+        ring_round(ui, stops, access.scan.lit(stops));
+    else if (const Stop* at = access.focus.at(); at && access.focus.shown())
+        ring(ui, at->low, at->high);
+    if (access.spoken && *access.spoken < ui.notes.size())
+        reading_mark(ui, ui.notes[*access.spoken]);
+}
+
 } // namespace
+
+int screen_number(const State& state)
+{
+    constexpr int pages = 10'000;
+    return static_cast<int>(state.screen) * pages + state.page % pages;
+}
+
+Sizes sizes_of(const State& state, float width, float height)
+{
+    return sizes_for({width, height, state.px_per_mm, state.distance_mm,
+                      state.screen == ScreenId::GroupView ? state.group_distance_mm : 0},
+                     state.text_percent);
+}
 
 std::span<const ScreenInfo> screens()
 {
@@ -50,6 +82,8 @@ void draw(const Ui& ui, const State& state, Actions& asked)
     for (const auto& screen : list)
         if (screen.id == state.screen)
             screen.draw(ui, state, asked);
+    if (ui.access)
+        show_access(ui, screen_number(state));
     ImGui::End();
     ImGui::PopStyleColor();
     ImGui::PopStyleVar(3);

@@ -23,6 +23,12 @@ struct ScreenInfo {
 /// All screens.
 [[nodiscard]] std::span<const ScreenInfo> screens();
 
+/// Another number for every screen and page.
+[[nodiscard]] int screen_number(const State& state);
+
+/// The sizes in which a window of that many pixels shows what the state names.
+[[nodiscard]] Sizes sizes_of(const State& state, float width, float height);
+
 /// Draws the screen that the state names into a window that fills the display. Between ImGui::NewFrame and Render.
 void draw(const Ui& ui, const State& state, Actions& asked);
 

@@ -1,4 +1,6 @@
 #include "ui/parts/frame.h"
+#include "ui/parts/offers.h"
+#include "ui/parts/sentences.h"
 #include "ui/screens/all.h"
 #include "ui/widgets/button.h"
 #include "ui/widgets/pattern.h"
@@ -9,8 +11,14 @@
 namespace ui {
 namespace {
 
+/// The letters in a place: smaller ones where the large would not fit a page.
+struct PlaceStyle {
+    Style name = Style::Name;
+    Style note = Style::QuietNote;
+};
+
 /// A place for one package: the side's pattern along its outer edge, its mark, and what it waits for.
-void place(const Ui& ui, const State& state, Side side, const Area& area, Actions& asked)
+void place(const Ui& ui, const State& state, Side side, PlaceStyle style, const Area& area, Actions& asked)
 {
     const auto& sizes = ui.look.sizes;
     const auto& colours = colours_of(ui, side);
@@ -19,18 +27,18 @@ void place(const Ui& ui, const State& state, Side side, const Area& area, Action
     const float strip = 3 * sizes.unit;
     pattern(ui, side, side == Side::Left ? rest.cut_left(strip) : rest.cut_right(strip));
     rest = rest.inset(3 * sizes.unit, 2 * sizes.unit);
-    const float radius = 0.3F * line_height(ui, Style::Note);
-    Area first = rest.cut_top(line_height(ui, Style::Note));
+    const float radius = 0.3F * line_height(ui, style.note);
+    Area first = rest.cut_top(line_height(ui, style.note));
     mark(ui, side, {first.low.x + radius, (first.low.y + first.high.y) / 2}, radius);
     first.cut_left(3 * radius);
-    text_in(ui, ui.language.text(side == Side::Left ? TextId::left : TextId::right), Style::Note, first, Align::Left,
+    text_in(ui, ui.language.text(side == Side::Left ? TextId::left : TextId::right), style.note, first, Align::Left,
             Role::Text, colours.hue);
     const auto& held = state.sides[index_of(side)];
     const auto& words = held ? held->product.name
                              : ui.language.text(side == Side::Left ? TextId::welcome_first : TextId::welcome_second);
-    rest.cut_top(text(ui, words, Style::Name, rest, Align::Left, Role::Heading));
+    rest.cut_top(text(ui, words, style.name, rest, Align::Left, Role::Heading));
     if (!held) {
-        text(ui, ui.language.text(TextId::welcome_waiting), Style::QuietNote, rest);
+        text(ui, ui.language.text(TextId::welcome_waiting), style.note, rest);
         return;
     }
     ImGui::PushID(static_cast<int>(index_of(side)));
@@ -39,7 +47,7 @@ void place(const Ui& ui, const State& state, Side side, const Area& area, Action
     ImGui::PopID();
 }
 
-float place_height(const Ui& ui, const State& state, float width)
+float place_height(const Ui& ui, const State& state, PlaceStyle style, float width)
 {
     const auto& sizes = ui.look.sizes;
     const float inner = width - 9 * sizes.unit;
@@ -49,31 +57,43 @@ float place_height(const Ui& ui, const State& state, float width)
         const auto& words = held
                                 ? held->product.name
                                 : ui.language.text(side == Side::Left ? TextId::welcome_first : TextId::welcome_second);
-        height = std::max(height, text_height(ui, words, Style::Name, inner));
+        height = std::max(height, text_height(ui, words, style.name, inner));
     }
-    return height + line_height(ui, Style::Note) +
-           text_height(ui, ui.language.text(TextId::welcome_waiting), Style::QuietNote, inner) + 6 * sizes.unit;
+    return height + line_height(ui, style.note) +
+           text_height(ui, ui.language.text(TextId::welcome_waiting), style.note, inner) + 6 * sizes.unit;
 }
 
-Block words(const Ui& ui, const std::string& what, Style style, float width, float gap)
+/// Whether every word of both places is narrower than one of them.
+bool words_fit(const Ui& ui, const State& state, PlaceStyle style, float width)
 {
-    const Role role = style == Style::Headline ? Role::Heading : Role::Text;
-    return {text_height(ui, what, style, width),
-            [&ui, &what, style, role](const Area& area) { text(ui, what, style, area, Align::Left, role); }, false,
-            gap};
+    const float inner = width - 9 * ui.look.sizes.unit;
+    float widest = widest_word(ui, ui.language.text(TextId::welcome_waiting), style.note);
+    for (const Side side : {Side::Left, Side::Right}) {
+        const auto& held = state.sides[index_of(side)];
+        const auto& words = held
+                                ? held->product.name
+                                : ui.language.text(side == Side::Left ? TextId::welcome_first : TextId::welcome_second);
+        widest = std::max(widest, widest_word(ui, words, style.name));
+    }
+    return widest <= inner;
 }
 
-/// The way to the leader desk: last, and quieter than what shoppers are asked to do.
-Block desk_way(const Ui& ui, float width, Actions& asked)
+PlaceStyle place_style(const Ui& ui, const State& state, float width, float page_height)
 {
-    const auto& desk = ui.language.text(TextId::desk_title);
-    const float wide = std::min(width, button_width(ui, desk, Style::Note));
-    return {button_height(ui, desk, Style::Note, wide),
-            [&ui, &asked, wide](Area area) {
-                if (button(ui, TextId::desk_title, area.cut_left(wide), {Style::Note, false, false, Align::Centre}))
-                    asked.push_back(AskDesk{OpenDesk{}});
-            },
-            false, ui.look.sizes.gap};
+    const PlaceStyle large;
+    if (words_fit(ui, state, large, width) && place_height(ui, state, large, width) <= page_height)
+        return large;
+    return {Style::Bar, Style::Bar};
+}
+
+/// The ways to see and hear, and to the leader desk: last, and quieter than what shoppers are asked to do.
+void add_other_ways(const Ui& ui, const State& state, float width, std::vector<Block>& blocks, Actions& asked)
+{
+    std::vector<Offer> offers{
+        {ui.language.text(TextId::button_ways), TextId::button_ways, false, AskAccess{OpenWays{}}}};
+    if (state.desk_open)
+        offers.push_back({ui.language.text(TextId::desk_title), TextId::desk_title, false, AskDesk{OpenDesk{}}});
+    add_offers(ui, offers, width, blocks, asked);
 }
 
 } // namespace
@@ -89,18 +109,21 @@ void welcome_screen(const Ui& ui, const State& state, Actions& asked)
     const Action wanted = state.pair ? Action(ShowPair{}) : Action(FindByName{});
     const auto& next_words = ui.language.text(next);
     std::vector<Block> blocks;
-    blocks.push_back(words(ui, ui.language.text(TextId::welcome_title), Style::Headline, width, 0));
-    // With both sides full the way back to them comes before what to do first: large letters make pages of it.
-    const auto add_lead = [&] {
-        blocks.push_back(words(ui, ui.language.text(TextId::welcome_lead), Style::Text, width, sizes.unit));
+    const auto add = [&](const std::string& words, Style style, float gap) {
+        add_words(ui, words, style, style == Style::Headline ? Role::Heading : Role::Text, width, gap, blocks);
     };
+    add(ui.language.text(TextId::welcome_title), Style::Headline, 0);
+    blocks.back().with_next = false;
+    // With both sides full the way back to them comes before what to do first: large letters make pages of it.
+    const auto add_lead = [&] { add(ui.language.text(TextId::welcome_lead), Style::Text, sizes.unit); };
     if (!state.pair)
         add_lead();
     const std::size_t places = blocks.size();
-    blocks.push_back({place_height(ui, state, half),
-                      [&ui, &state, &asked, half](Area area) {
-                          place(ui, state, Side::Left, area.cut_left(half), asked);
-                          place(ui, state, Side::Right, area.cut_right(half), asked);
+    const PlaceStyle style = place_style(ui, state, half, frame.body.height());
+    blocks.push_back({place_height(ui, state, style, half),
+                      [&ui, &state, &asked, half, style](Area area) {
+                          place(ui, state, Side::Left, style, area.cut_left(half), asked);
+                          place(ui, state, Side::Right, style, area.cut_right(half), asked);
                       },
                       false, sizes.gap});
     const float wide = std::min(width, button_width(ui, next_words, Style::Text));
@@ -120,12 +143,11 @@ void welcome_screen(const Ui& ui, const State& state, Actions& asked)
     if (state.pair)
         add_lead();
     if (!state.reader.empty())
-        blocks.push_back(words(ui, state.reader, Style::QuietNote, width, sizes.gap));
-    blocks.push_back(words(ui, ui.language.text(TextId::welcome_caution), Style::QuietNote, width, sizes.gap));
+        add(state.reader, Style::QuietNote, sizes.gap);
+    add(ui.language.text(TextId::welcome_caution), Style::QuietNote, sizes.gap);
     if (!state.bundle.empty())
-        blocks.push_back(words(ui, state.bundle, Style::QuietNote, width, sizes.unit));
-    if (state.desk_open)
-        blocks.push_back(desk_way(ui, width, asked));
+        add(state.bundle, Style::QuietNote, sizes.unit);
+    add_other_ways(ui, state, width, blocks, asked);
     // The two places take what room is left, so that the screen is full and quiet.
     float used = 0;
     for (std::size_t i = 0; i < blocks.size(); ++i)

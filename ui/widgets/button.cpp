@@ -3,6 +3,15 @@
 #include <cmath>
 
 namespace ui {
+namespace {
+
+/// Whether the focus, or a switch, presses what stands as this note.
+bool key_presses(const Ui& ui, std::size_t note, std::string_view words)
+{
+    return ui.access && ui.access->focus.takes_press(note, words);
+}
+
+} // namespace
 
 float button_width(const Ui& ui, std::string_view words, Style style)
 {
@@ -26,9 +35,10 @@ bool button(const Ui& ui, std::string_view words, std::optional<TextId> id, cons
     const auto& sizes = ui.look.sizes;
     ImGui::SetCursorScreenPos(area.low);
     ImGui::PushID(words.data(), words.data() + words.size());
-    const bool asked = ImGui::InvisibleButton("touch", {std::max(1.0F, area.width()), std::max(1.0F, area.height())});
+    const bool lifted = ImGui::InvisibleButton("touch", {std::max(1.0F, area.width()), std::max(1.0F, area.height())});
     const bool pressed = ImGui::IsItemActive() && ImGui::IsItemHovered();
     ImGui::PopID();
+    const bool asked = key_presses(ui, ui.notes.size(), words) || lifted;
 
     const bool dark = pressed != look.chosen; // pressed: the surface takes the ink, the word takes the ground
     if (dark && !look.frameless)
@@ -54,6 +64,7 @@ bool button(const Ui& ui, std::string_view words, std::optional<TextId> id, cons
         note.low = area.low;
         note.high = area.high;
         note.touchable = true;
+        note.chosen = look.chosen;
     }
     return asked;
 }
@@ -64,9 +75,10 @@ bool touched(const Ui& ui, TextId id, const Area& area, std::size_t first_note)
         return false;
     ImGui::SetCursorScreenPos(area.low);
     ImGui::PushID(static_cast<int>(first_note));
-    const bool asked = ImGui::InvisibleButton("touch", {std::max(1.0F, area.width()), std::max(1.0F, area.height())});
+    const bool lifted = ImGui::InvisibleButton("touch", {std::max(1.0F, area.width()), std::max(1.0F, area.height())});
     const bool pressed = ImGui::IsItemActive() && ImGui::IsItemHovered();
     ImGui::PopID();
+    const bool asked = key_presses(ui, first_note, ui.notes[first_note].words) || lifted;
     if (pressed)
         canvas().AddRect(area.low, area.high, ui.look.theme.ink, ui.look.sizes.corner, 0, 3 * ui.look.sizes.line);
     Note& note = ui.notes[first_note];

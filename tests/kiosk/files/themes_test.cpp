@@ -2,11 +2,14 @@
 
 #include <doctest/doctest.h>
 
-TEST_CASE("themes: each by its name, nothing for another")
+TEST_CASE("themes: each by its name, paper for another")
 {
-    CHECK(kiosk::theme_named("paper") == &ui::paper());
-    CHECK(kiosk::theme_named("night") == &ui::night());
-    CHECK(kiosk::theme_named("plain") == &ui::plain());
-    CHECK(kiosk::theme_named("Paper") == nullptr);
-    CHECK(kiosk::theme_named("") == nullptr);
+    using ui::ThemeName;
+    CHECK(kiosk::theme_named("paper") == ThemeName::Paper);
+    CHECK(kiosk::theme_named("night") == ThemeName::Night);
+    CHECK(kiosk::theme_named("plain") == ThemeName::Plain);
+    CHECK(kiosk::theme_named("") == ThemeName::Paper);
+    CHECK(&ui::theme_of(ThemeName::Paper) == &ui::paper());
+    CHECK(&ui::theme_of(ThemeName::Night) == &ui::night());
+    CHECK(&ui::theme_of(ThemeName::Plain) == &ui::plain());
 }

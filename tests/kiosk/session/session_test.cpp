@@ -222,7 +222,7 @@ TEST_CASE("session: text size goes round and an unknown one changes nothing")
         sizes.push_back(station.state().text_percent);
         station.ask(ui::NextTextSize{});
     } while (station.state().text_percent != first && sizes.size() < 20);
-    CHECK(sizes == std::vector<int>{100, 125, 150, 200});
+    CHECK(sizes == std::vector<int>{100, 150, 200, 300});
     station.session.set_text_percent(317);
     CHECK(station.state().text_percent == first);
 }

@@ -88,10 +88,45 @@ TEST_CASE("sizes: a larger window grows everything, upright as well")
 TEST_CASE("sizes: the text sizes come one after the other, and after the largest the smallest")
 {
     int percent = 100;
-    for (const int next : {125, 150, 200, 100}) {
+    for (const int next : {150, 200, 300, 100}) {
         percent = ui::next_text_percent(percent);
         CHECK(percent == next);
     }
-    CHECK(ui::next_text_percent(130) == 150); // from a setting of another day
+    CHECK(ui::next_text_percent(125) == 150); // from a setting of another day
     CHECK(std::size(ui::text_percents) == 4);
+}
+
+// Sources: EN 301 549 V3.2.1, 5.1.4 (angle = 180 x height / (pi x distance), at least 0.7 degrees); 36 CFR 1194,
+// Appendix C, 402.4 (3/16 in, 4.8 mm).
+TEST_CASE("sizes: on measured glass no capital is lower than 0.7 degrees at the reader's distance")
+{
+    constexpr double pi = 3.14159265358979;
+    struct Panel {
+        float width;
+        float height;
+        float px_per_mm;
+        int distance_mm;
+    };
+    const Panel panels[] = {{1280, 800, 5.93F, 500},  {1920, 1080, 4.03F, 500}, {800, 1280, 5.93F, 500},
+                            {1920, 1080, 5.58F, 600}, {3840, 2160, 8.07F, 500}, {1280, 800, 5.93F, 300}};
+    for (const auto& panel : panels) {
+        CAPTURE(panel.width);
+        CAPTURE(panel.px_per_mm);
+        const auto sizes = ui::sizes_for({panel.width, panel.height, panel.px_per_mm, panel.distance_mm}, 100);
+        for (const float em : {sizes.note, sizes.bar, sizes.text, sizes.name, sizes.figure, sizes.headline}) {
+            const double capital = (em + 0.5) * ui::capital_per_em / panel.px_per_mm; // rounded to whole pixels
+            CHECK(180 * capital / (pi * panel.distance_mm) >= 0.7);
+            CHECK(capital >= 4.8);
+        }
+        CHECK(sizes.target / panel.px_per_mm >= 14.9); // 15 mm, to whole pixels
+    }
+}
+
+TEST_CASE("sizes: for a group every letter of the content is at least 1/200 of its distance")
+{
+    for (const int distance : {2000, 2500, 3000}) {
+        const auto sizes = ui::sizes_for({1920, 1080, 4.03F, 500, distance}, 100);
+        for (const float em : {sizes.note, sizes.text, sizes.name, sizes.figure, sizes.headline})
+            CHECK(em * ui::capital_per_em / 4.03F >= static_cast<float>(distance) / 200);
+    }
 }

@@ -90,7 +90,7 @@ struct Sweep {
 
 void check_all_pages(test::Headless& screen, const ui::Language& language, test::NamedState named, Sweep& sweep)
 {
-    constexpr int most_pages = 60;
+    constexpr int most_pages = 250;
     for (named.state.page = 0; named.state.page < most_pages; ++named.state.page) {
         screen.frame([&](const ui::Ui& ui, ui::Actions& asked) {
             ui::draw({language, ui.look, ui.notes}, named.state, asked);
@@ -105,23 +105,40 @@ void check_all_pages(test::Headless& screen, const ui::Language& language, test:
     FAIL_CHECK(named.name, " has no last page");
 }
 
+using States = std::vector<test::NamedState> (*)(const ui::Language&);
+
+void check_glass(const ui::Glass& glass, int percent, States states, int least_pages)
+{
+    test::Headless screen(test::Headless::On(glass), percent);
+    CAPTURE(glass.width);
+    CAPTURE(percent);
+    Sweep sweep;
+    for (const std::string code : {"en", "es"}) {
+        const auto& language = test::language(code);
+        for (auto& named : states(language)) {
+            named.state.text_percent = percent;
+            check_all_pages(screen, language, std::move(named), sweep);
+        }
+    }
+    CHECK(sweep.faulty == 0);
+    CHECK(sweep.pages > least_pages);
+}
+
 void check_window(ImVec2 size)
 {
     for (const int percent : ui::text_percents) {
-        test::Headless screen(size, percent);
-        CAPTURE(percent);
-        Sweep sweep;
-        for (const std::string code : {"en", "es"}) {
-            const auto& language = test::language(code);
-            for (auto& named : test::hard_states(language)) {
-                named.state.text_percent = percent;
-                check_all_pages(screen, language, std::move(named), sweep);
-            }
-        }
-        CHECK(sweep.faulty == 0);
-        CHECK(sweep.pages > 200);
+        check_glass({size.x, size.y}, percent, test::hard_states, 200);
+        check_glass({size.x, size.y}, percent, test::access_states, 20);
     }
 }
+
+/// Panels as they are sold: the letters of 100 % are as large there as the distance asks for.
+constexpr ui::Glass measured[] = {
+    {1280, 800, 5.93F, 500},  // 10.1 inches, 216 mm wide
+    {1920, 1080, 4.03F, 500}, // 21.5 inches, 476 mm wide
+    {800, 1280, 5.93F, 500},  // 10.1 inches, upright
+    {1920, 1080, 5.58F, 500}, // 15.6 inches, 344 mm wide
+};
 
 } // namespace
 
@@ -138,6 +155,26 @@ TEST_CASE("boxes: every screen at 1920x1080")
 TEST_CASE("boxes: every screen at 800x1280")
 {
     check_window({800, 1280});
+}
+
+TEST_CASE("boxes: every screen on glass that was measured")
+{
+    for (const auto& glass : measured)
+        for (const int percent : {100, 300}) {
+            check_glass(glass, percent, test::hard_states, 200);
+            check_glass(glass, percent, test::access_states, 20);
+        }
+}
+
+TEST_CASE("boxes: the view for a group, from two to three metres")
+{
+    for (ui::Glass glass : measured)
+        for (const int distance : {2000, 2500, 3000})
+            for (const float px_per_mm : {glass.px_per_mm, 0.0F}) {
+                glass.px_per_mm = px_per_mm;
+                glass.group_distance_mm = distance;
+                check_glass(glass, 100, test::group_states, 40);
+            }
 }
 
 TEST_CASE("boxes: the checks see what is wrong")
