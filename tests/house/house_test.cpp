@@ -88,6 +88,11 @@ TEST_CASE("house: tests mirror the rooms")
     none(tests_mirror_rooms(checkout()));
 }
 
+TEST_CASE("house: the tests that documents name are there")
+{
+    none(named_tests_exist(checkout()));
+}
+
 TEST_CASE("house: every text in every language")
 {
     if (checkout().contains("config/languages/en.po"))

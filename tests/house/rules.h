@@ -44,4 +44,7 @@ namespace test::house {
 /// All language files have the same texts with the same placeholders, and none is empty.
 [[nodiscard]] Complaints languages_are_complete(const Tree& tree);
 
+/// What a document names as its test is there: the file, and a case of it with the words in quotes behind it.
+[[nodiscard]] Complaints named_tests_exist(const Tree& tree);
+
 } // namespace test::house

@@ -201,6 +201,21 @@ TEST_CASE("house: language files that differ are told")
     check(languages_are_complete, cases);
 }
 
+TEST_CASE("house: a test that a document names and that is not there is told")
+{
+    const std::pair<const std::string, std::string> test{"tests/ui/a_test.cpp",
+                                                         "TEST_CASE(\"a: holds much\")\n// big\n"};
+    const Case cases[] = {
+        {"file and case are there", {test, {"docs/a.md", "| `a_test.cpp` \"holds much\" |\n"}}, 0},
+        {"the file alone", {test, {"docs/a.md", "see `a_test.cpp`; \"holds nothing\"\n"}}, 0},
+        {"no such file", {test, {"docs/a.md", "`b_test.cpp` \"holds much\"\n"}}, 1},
+        {"no such case", {test, {"docs/a.md", "`a_test.cpp` \"holds little\"\n"}}, 1},
+        {"words outside of a case", {test, {"README.md", "`a_test.cpp` \"big\"\n"}}, 1},
+        {"two on a line", {test, {"docs/a.md", "`b_test.cpp`; `c_test.cpp`\n"}}, 2},
+    };
+    check(named_tests_exist, cases);
+}
+
 TEST_CASE("house: a checkout is read from its top, without what was built in it")
 {
     namespace fs = std::filesystem;

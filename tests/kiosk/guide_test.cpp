@@ -27,7 +27,7 @@ TEST_CASE("guide: by the voice alone from Welcome to a pair and its findings, in
         std::string row;
         std::string voice;
     };
-    const Case cases[] = {{"en", "arrow keys", "Two labels, side by side", "Total Fat", "en-us"},
+    const Case cases[] = {{"en", "arrow keys", "Two labels, side by side", "Total fat", "en-us"},
                           {"es", "flechas", "Dos etiquetas", "Grasa total", "es-419"}};
     for (const auto& c : cases) {
         CAPTURE(c.language);
