@@ -23,7 +23,11 @@ using IsIt = std::function<bool(const ui::Note&)>;
 /// The twin of a station with the demo catalog.
 class Twin {
 public:
-    Twin() { session_.say_demo(); }
+    Twin()
+    {
+        session_.say_demo();
+        session_.voice_is(true); // stations of tests have the card that plays to nobody
+    }
 
     void scan(const std::string& digits)
     {

@@ -10,8 +10,12 @@ namespace {
 constexpr float note_px = 24;
 /// The largest letters that screens are made for, against those of 100 %.
 constexpr float most_growth = 3;
+/// Where the bar needs large letters too, and leaves less room.
+constexpr float most_growth_on_small_glass = 2.5F;
 /// Of figure, name and headline.
 constexpr float most_growth_of_large = 2;
+/// Of the bar, but for the glass that asks for more at 100 %.
+constexpr float most_growth_of_bar = 1.5F;
 /// The longest word of a label, in em of the bold letters ("Monounsaturated"); a test holds every word against it.
 constexpr float longest_word_em = 9.2F;
 /// The longest word of a title ("coordinación").
@@ -54,12 +58,14 @@ Sizes sizes_for(const Glass& glass, int text_percent)
     const float shorter = std::min(glass.width, glass.height) / 800.0F;
     const float window = std::max(1.0F, std::min(longer, shorter));
     const float letters = grown_for_reader(glass, window);
-    const float full = std::min(letters * static_cast<float>(text_percent) / 100.0F, most_growth * window);
+    const float most = letters > most_growth_of_bar * window ? most_growth_on_small_glass : most_growth;
+    const float full = std::max(letters, std::min(letters * static_cast<float>(text_percent) / 100.0F, most * window));
     const float less = std::min(letters + (full - letters) * 0.5F, most_growth_of_large * window);
     const auto px = [](float size) { return std::round(size); };
     Sizes sizes{};
     sizes.note = px(note_px * full);
-    sizes.bar = px(note_px * (letters + (full - letters) * 0.25F));
+    sizes.bar =
+        px(note_px * std::max(letters, std::min(letters + (full - letters) * 0.25F, most_growth_of_bar * window)));
     sizes.margin = px(32 * window);
     const float widest_em = (glass.width - 2 * sizes.margin) / longest_word_em;
     sizes.text = std::min(px(30 * full), std::floor(widest_em));

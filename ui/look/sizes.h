@@ -30,7 +30,9 @@ struct Sizes {
     float height;
     [[nodiscard]] bool upright() const { return height > width; }
     /// Letters so large that one nutrient fills a page by itself: its words are then set smaller than titles.
-    [[nodiscard]] bool crowded() const { return text > 9 * unit; }
+    [[nodiscard]] bool crowded() const { return text > 7.5F * unit; }
+    /// Letters of the bar so large that it would take a third of the glass and more.
+    [[nodiscard]] bool crowded_bar() const { return bar > 4.6F * unit; }
 };
 
 /// A capital's part of the em: OS/2 sCapHeight 714 of 1,000 in NotoSans-Regular.ttf.
@@ -43,8 +45,8 @@ inline constexpr float capital_per_em = 0.714F;
 /// Letters grow with the text size; figure, name and headline less so, since they are large already and long words must
 /// still fit, and the bar less so, since it would crowd out what people came for. Room grows with the window only. On a
 /// measured glass no capital is lower than `least_capital_mm`, and for a group no letter of the content is lower than
-/// 1/200 of its distance. Letters never grow past three times their size at 100 %: the longest words of a language
-/// would not fit.
+/// 1/200 of its distance. Letters never grow past three times the size that they have at 100 % where nobody measured,
+/// past two and a half where small glass asks for a large bar: the longest words of a language would not fit.
 [[nodiscard]] Sizes sizes_for(const Glass& glass, int text_percent);
 /// The same for a glass that nobody has measured.
 [[nodiscard]] Sizes sizes_for(float width, float height, int text_percent);

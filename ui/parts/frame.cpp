@@ -22,6 +22,7 @@ struct Item {
     bool there = true;            ///< its place is kept when it is not there, so that the others stay where they are
     float width = 0;
     bool chosen = false; ///< where it leads to is what is shown
+    Sign sign = Sign::Words;
     float x = 0;
     int row = 0; ///< from the bottom: what comes first keeps its place however many rows there are
 };
@@ -50,6 +51,16 @@ Item text_size_item(const Ui& ui, int percent)
     return {words(percent), TextId::button_text_size, NextTextSize{}, true, bar_button_width(ui, words(100))};
 }
 
+Item page_item(const Ui& ui, TextId id, int by, bool there)
+{
+    Item item = button_item(ui, id, TurnPage{by}, there);
+    if (ui.look.sizes.crowded_bar()) {
+        item.sign = by < 0 ? Sign::Backward : Sign::Forward;
+        item.width = ui.look.sizes.target;
+    }
+    return item;
+}
+
 std::vector<Item> items_of(const Ui& ui, const State& state, const Paging& paging)
 {
     const bool home = state.screen == ScreenId::Welcome;
@@ -67,7 +78,7 @@ std::vector<Item> items_of(const Ui& ui, const State& state, const Paging& pagin
     items.push_back(state.can_take_back && !held ? take_back : start_over);
     items.push_back(button_item(ui, TextId::button_back, GoBack{}, !home));
     const bool several = paging.pages > 1;
-    items.push_back(button_item(ui, TextId::button_page_before, TurnPage{-1}, several && paging.page > 0));
+    items.push_back(page_item(ui, TextId::button_page_before, -1, several && paging.page > 0));
     // Figures are equally wide: the room for two and two of them holds every count of pages; of a hundred and more
     // (all published rules in the largest letters) the page is told alone.
     constexpr int most_told = 99;
@@ -78,7 +89,7 @@ std::vector<Item> items_of(const Ui& ui, const State& state, const Paging& pagin
             : ui.language.fill(TextId::page_of, {{"n", number}, {"all", std::to_string(paging.pages)}});
     const std::string widest = ui.language.fill(TextId::page_of, {{"n", "00"}, {"all", "00"}});
     items.push_back({page, std::nullopt, std::nullopt, several, text_width(ui, widest, Style::Bar)});
-    items.push_back(button_item(ui, TextId::button_page_next, TurnPage{1}, several && paging.page + 1 < paging.pages));
+    items.push_back(page_item(ui, TextId::button_page_next, 1, several && paging.page + 1 < paging.pages));
     return items;
 }
 
@@ -123,18 +134,38 @@ float bar_height(const Ui& ui)
     return std::max(ui.look.sizes.target, line_height(ui, Style::Bar) + ui.look.sizes.unit);
 }
 
+float most_lines_of_name(const Ui& ui)
+{
+    return ui.look.sizes.upright() ? 2 : 1;
+}
+
+/// What is said, in the room that it has: under large letters a long name in front of it is shortened.
+std::string notice_words(const Ui& ui, const State& state, float width)
+{
+    const auto& words = state.notice.words;
+    const bool begins_with_name = std::ranges::any_of(state.sides, [&words](const auto& held) {
+        return held && !held->product.name.empty() && words.starts_with(held->product.name);
+    });
+    if (!begins_with_name || !ui.look.sizes.crowded_bar())
+        return words;
+    return cut_to_lines(ui, words, Style::Bar, width, most_lines_of_name(ui), Leave::Beginning);
+}
+
 /// The room for what is said of the two sides, kept also while nothing is said: rows must not come and go with it.
 float notice_height(const Ui& ui, const State& state, float width)
 {
+    const float line = line_height(ui, Style::Bar);
+    const float highest = ui.look.sizes.crowded_bar() ? most_lines_of_name(ui) * line : ui.look.sizes.height;
     const auto height = [&](const std::string& words) { return text_height(ui, words, Style::Bar, width); };
-    float most = std::max(line_height(ui, Style::Bar), height(state.notice.words));
+    float most = std::max(line, height(notice_words(ui, state, width)));
     for (const Side side : {Side::Left, Side::Right})
         if (const auto& held = state.sides[index_of(side)]) {
             const auto& place = ui.language.text(side == Side::Left ? TextId::side_left : TextId::side_right);
             const auto& name = held->product.name;
             for (const TextId said :
                  {TextId::notice_found, TextId::notice_already, TextId::notice_kept, TextId::notice_let_go})
-                most = std::max(most, height(ui.language.fill(said, {{"name", name}, {"side", place}})));
+                most = std::max(most,
+                                std::min(highest, height(ui.language.fill(said, {{"name", name}, {"side", place}}))));
         }
     return most;
 }
@@ -208,9 +239,12 @@ void close_frame(const Ui& ui, const State& state, const Frame& frame, const Pag
 {
     const auto& sizes = ui.look.sizes;
     Area said = frame.notice;
-    const float spare = said.height() - text_height(ui, state.notice.words, Style::Bar, said.width());
+    const auto words = notice_words(ui, state, said.width());
+    const float spare = said.height() - text_height(ui, words, Style::Bar, said.width());
     said.low.y += std::max(0.0F, std::floor(spare / 2));
-    text(ui, state.notice.words, Style::Bar, said);
+    text(ui, words, Style::Bar, said);
+    if (words != state.notice.words)
+        ui.notes.back().said = state.notice.words;
     canvas().AddLine({frame.bar.low.x, frame.rule}, {frame.bar.high.x, frame.rule}, ui.look.theme.hairline, sizes.line);
     voice_strip(ui, state, frame.voice, asked);
     auto items = items_of(ui, state, paging);
@@ -230,7 +264,8 @@ void close_frame(const Ui& ui, const State& state, const Frame& frame, const Pag
         if (!item.action) {
             area.low.y += (height - line_height(ui, Style::Bar)) / 2;
             text(ui, item.words, Style::Bar, area, Align::Centre);
-        } else if (button(ui, item.words, item.id, area, {Style::Bar, item.chosen, false, Align::Centre, true}))
+        } else if (button(ui, item.words, item.id, area,
+                          {Style::Bar, item.chosen, false, Align::Centre, true, item.sign}))
             asked.push_back(*item.action);
     }
 }

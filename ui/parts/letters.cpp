@@ -73,7 +73,15 @@ float share(const Ui& ui, float all, std::size_t keys)
     return std::floor((all + gap_of(ui)) / static_cast<float>(keys) - gap_of(ui));
 }
 
-LettersPlan plan_in(const Ui& ui, Style style, float widest, float highest)
+/// Whether the other keys fit behind the last letters, `width` wide.
+bool can_share(const Ui& ui, Style style, std::size_t letters, std::size_t columns, float width)
+{
+    const std::size_t last = letters % columns == 0 ? columns : letters % columns;
+    const float taken = static_cast<float>(last) * (share(ui, width, columns) + gap_of(ui));
+    return taken + least_width_of_others(ui, style) <= width;
+}
+
+LettersPlan plan_in(const Ui& ui, Style style, float widest, float highest, bool may_share)
 {
     const auto letters = alphabet(ui.language).size();
     LettersPlan plan;
@@ -81,8 +89,9 @@ LettersPlan plan_in(const Ui& ui, Style style, float widest, float highest)
         const float width = std::max(of_many(ui, columns, least_width(ui, style)), least_width_of_others(ui, style));
         if (width > widest && columns > fewest_columns)
             break;
-        const auto rows = (letters + columns - 1) / columns + 1;
-        plan = {columns, rows, width, of_many(ui, rows, least_height(ui, style)), style};
+        const bool shared = may_share && can_share(ui, style, letters, columns, std::max(width, widest));
+        const auto rows = (letters + columns - 1) / columns + (shared ? 0 : 1);
+        plan = {columns, rows, width, of_many(ui, rows, least_height(ui, style)), style, shared};
         if (plan.height <= highest)
             break;
     }
@@ -91,11 +100,11 @@ LettersPlan plan_in(const Ui& ui, Style style, float widest, float highest)
 
 } // namespace
 
-LettersPlan plan_letters(const Ui& ui, float widest, float highest)
+LettersPlan plan_letters(const Ui& ui, float widest, float highest, bool may_share)
 {
     LettersPlan plan;
     for (const Style style : {Style::Name, Style::Note, Style::Bar}) {
-        plan = plan_in(ui, style, widest, highest);
+        plan = plan_in(ui, style, widest, highest, may_share);
         if (plan.width <= widest && plan.height <= highest)
             break;
     }
@@ -118,7 +127,8 @@ std::optional<LetterKey> letters(const Ui& ui, const LettersPlan& plan, Area are
             touched = LetterKey{Kind::Letter, std::string(all[i])};
         line.cut_left(gap_of(ui));
     }
-    line = area.cut_top(high);
+    if (!plan.shared)
+        line = area.cut_top(high);
     const float third = share(ui, line.width(), std::size(others));
     for (std::size_t i = 0; i < std::size(others); ++i) {
         if (button(ui, others[i], line.cut_left(third), {style_of_others(plan.style), false, false, Align::Centre}))

@@ -27,11 +27,13 @@ struct LettersPlan {
     float width = 0;           ///< pixels; the narrowest that it may be
     float height = 0;          ///< pixels; the lowest that it may be
     Style style = Style::Name; ///< of the letters: smaller where the large ones would not fit
+    bool shared = false;       ///< the other keys stand behind the last letters, and have no row of their own
 };
 
 /// The plan with the fewest columns that is no higher than `highest`, else the one with the most columns that is no
-/// wider than `widest`. No key is smaller than all that is touched.
-[[nodiscard]] LettersPlan plan_letters(const Ui& ui, float widest, float highest);
+/// wider than `widest`. No key is smaller than all that is touched. With `may_share` the other keys need no row of
+/// their own where the last row of letters leaves them room.
+[[nodiscard]] LettersPlan plan_letters(const Ui& ui, float widest, float highest, bool may_share = false);
 
 /// Draws it, its keys sharing the area, and tells which key was touched in this frame: it acts when the finger lifts.
 [[nodiscard]] std::optional<LetterKey> letters(const Ui& ui, const LettersPlan& plan, Area area);

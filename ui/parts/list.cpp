@@ -61,33 +61,6 @@ float column_of(float width, std::size_t columns, float gap)
     return std::floor((width + gap) / static_cast<float>(columns) - gap);
 }
 
-/// Bytes from the front that are whole letters, at most so many.
-std::string_view whole_letters(std::string_view words, std::size_t most)
-{
-    while (most > 0 && most < words.size() && (static_cast<unsigned char>(words[most]) & 0xC0U) == 0x80U)
-        --most;
-    return words.substr(0, most);
-}
-
-/// The words, or as much of their beginning as fits so many lines, with dots.
-std::string cut_short(const Ui& ui, const std::string& words, Style style, float width, float most_lines)
-{
-    const auto fits = [&](const std::string& shown) {
-        return widest_word(ui, shown, style) <= width &&
-               text_height(ui, shown, style, width) < (most_lines + 0.5F) * line_height(ui, style);
-    };
-    if (fits(words))
-        return words;
-    const auto begun = [&](std::size_t bytes) { return std::string(whole_letters(words, bytes)) + "..."; };
-    std::size_t short_enough = 0;
-    std::size_t too_long = words.size();
-    while (too_long - short_enough > 1) {
-        const auto middle = (short_enough + too_long) / 2;
-        (fits(begun(middle)) ? short_enough : too_long) = middle;
-    }
-    return begun(short_enough);
-}
-
 } // namespace
 
 Choice choice_within(const Ui& ui, Choice choice, float width, float height)
@@ -98,10 +71,10 @@ Choice choice_within(const Ui& ui, Choice choice, float width, float height)
     const float detail_line = line_height(ui, Style::QuietNote);
     const float room = height - 2 * ui.look.sizes.unit;
     const float for_detail = std::clamp(std::floor((room - name_line) / detail_line), 1.0F, most_lines);
-    choice.detail = cut_short(ui, choice.detail, Style::QuietNote, inner, for_detail);
+    choice.detail = cut_to_lines(ui, choice.detail, Style::QuietNote, inner, for_detail);
     const float left = room - text_height(ui, choice.detail, Style::QuietNote, inner);
     choice.name =
-        cut_short(ui, choice.name, Style::Text, inner, std::clamp(std::floor(left / name_line), 1.0F, most_lines));
+        cut_to_lines(ui, choice.name, Style::Text, inner, std::clamp(std::floor(left / name_line), 1.0F, most_lines));
     return choice;
 }
 

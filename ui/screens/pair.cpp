@@ -153,15 +153,6 @@ struct Above {
     float basis_again = 0;
 };
 
-float tallest_row(const Ui& ui, const PairWords& pair, float width)
-{
-    Actions nobody_asks;
-    float tallest = 0;
-    for (const auto& block : table_blocks(ui, pair, width, nobody_asks))
-        tallest = std::max(tallest, block.height);
-    return tallest;
-}
-
 Above above_of(const Ui& ui, const State& state, const Area& body)
 {
     const float unit = ui.look.sizes.unit;
@@ -174,10 +165,16 @@ Above above_of(const Ui& ui, const State& state, const Area& body)
         above.first = heads + basis_bar(ui, *state.pair, width).whole + unit;
     above.basis_again = above.full ? basis_bar(ui, *state.pair, width).whole : line_height(ui, Style::Bar);
     above.others = heads + above.basis_again + unit;
-    if (!above.full && body.height() - above.others < tallest_row(ui, *state.pair, width)) {
-        above.pieces = true;
-        above.first = above.others = above.basis_again + unit;
-    }
+    return above;
+}
+
+/// Heads and bases among the pieces of the pages, where no page would hold a row beside them.
+Above above_in_pieces(const Ui& ui)
+{
+    Above above;
+    above.pieces = true;
+    above.basis_again = line_height(ui, Style::Bar);
+    above.first = above.others = above.basis_again + ui.look.sizes.unit;
     return above;
 }
 
@@ -308,8 +305,12 @@ void pair_screen(const Ui& ui, const State& state, Actions& asked)
     Area rest = frame.body;
     const float width = rest.width();
     const float unit = ui.look.sizes.unit;
-    const Above above = above_of(ui, state, rest);
-    const auto blocks = blocks_of(ui, state, above, rest, asked);
+    Above above = above_of(ui, state, rest);
+    auto blocks = blocks_of(ui, state, above, rest, asked);
+    if (!above.full && !pages_hold(blocks, rest.height() - above.first, rest.height() - above.others)) {
+        above = above_in_pieces(ui);
+        blocks = blocks_of(ui, state, above, rest, asked);
+    }
     const Pages pages = deal_pages(blocks, rest.height() - above.first, rest.height() - above.others, state.page);
     const bool first = pages.paging.page == 0;
     const HeadSize size = first && above.full ? HeadSize::Full : HeadSize::Short;

@@ -17,6 +17,12 @@ struct PlaceStyle {
     Style note = Style::QuietNote;
 };
 
+/// The room beside the words of a place; hardly any under letters as large as small glass asks for.
+float place_edge(const Ui& ui)
+{
+    return (ui.look.sizes.crowded_bar() ? 1 : 3) * ui.look.sizes.unit;
+}
+
 /// A place for one package: the side's pattern along its outer edge, its mark, and what it waits for.
 void place(const Ui& ui, const State& state, Side side, PlaceStyle style, const Area& area, Actions& asked)
 {
@@ -26,7 +32,7 @@ void place(const Ui& ui, const State& state, Side side, PlaceStyle style, const 
     Area rest = area;
     const float strip = 3 * sizes.unit;
     pattern(ui, side, side == Side::Left ? rest.cut_left(strip) : rest.cut_right(strip));
-    rest = rest.inset(3 * sizes.unit, 2 * sizes.unit);
+    rest = rest.inset(place_edge(ui), 2 * sizes.unit);
     const float radius = 0.3F * line_height(ui, style.note);
     Area first = rest.cut_top(line_height(ui, style.note));
     mark(ui, side, {first.low.x + radius, (first.low.y + first.high.y) / 2}, radius);
@@ -50,7 +56,7 @@ void place(const Ui& ui, const State& state, Side side, PlaceStyle style, const 
 float place_height(const Ui& ui, const State& state, PlaceStyle style, float width)
 {
     const auto& sizes = ui.look.sizes;
-    const float inner = width - 9 * sizes.unit;
+    const float inner = width - 3 * sizes.unit - 2 * place_edge(ui);
     float height = 0;
     for (const Side side : {Side::Left, Side::Right}) {
         const auto& held = state.sides[index_of(side)];
@@ -66,7 +72,7 @@ float place_height(const Ui& ui, const State& state, PlaceStyle style, float wid
 /// Whether every word of both places is narrower than one of them.
 bool words_fit(const Ui& ui, const State& state, PlaceStyle style, float width)
 {
-    const float inner = width - 9 * ui.look.sizes.unit;
+    const float inner = width - 3 * ui.look.sizes.unit - 2 * place_edge(ui);
     float widest = widest_word(ui, ui.language.text(TextId::welcome_waiting), style.note);
     for (const Side side : {Side::Left, Side::Right}) {
         const auto& held = state.sides[index_of(side)];

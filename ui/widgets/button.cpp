@@ -1,5 +1,6 @@
 #include "ui/widgets/button.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace ui {
@@ -9,6 +10,16 @@ namespace {
 bool key_presses(const Ui& ui, std::size_t note, std::string_view words)
 {
     return ui.access && ui.access->focus.takes_press(note, words);
+}
+
+/// A filled arrow in the middle of the area.
+void arrow(const Area& area, Sign sign, ImU32 colour)
+{
+    const float reach = std::floor(std::min(area.width(), area.height()) * 0.25F);
+    const float forward = sign == Sign::Forward ? reach : -reach;
+    const ImVec2 at{std::floor((area.low.x + area.high.x) / 2), std::floor((area.low.y + area.high.y) / 2)};
+    canvas().AddTriangleFilled({at.x - forward, at.y - reach}, {at.x - forward, at.y + reach}, {at.x + forward, at.y},
+                               colour);
 }
 
 } // namespace
@@ -50,6 +61,11 @@ bool button(const Ui& ui, std::string_view words, std::optional<TextId> id, cons
     const Area inner = area.inset(padding, 0);
     const float height = text_height(ui, words, look.style, inner.width());
     const std::size_t noted = ui.notes.size();
+    if (look.sign != Sign::Words) {
+        arrow(area, look.sign, dark ? theme.ground : theme.ink);
+        ui.notes.push_back({std::string(words), Role::Button, id, area.low, area.high, true, 0, false});
+        return asked;
+    }
     if (!look.frameless) {
         Area place = inner;
         place.low.y += std::floor((area.height() - height) / 2);

@@ -10,6 +10,10 @@
 
 namespace ui {
 
+/// What is drawn on a button: its words, or an arrow in their place, where a bar of large letters has no room for them.
+/// The words are there all the same, for the voice and for whoever reads the notes.
+enum class Sign { Words, Backward, Forward };
+
 /// How a button looks.
 struct ButtonLook {
     Style style = Style::Note;
@@ -17,6 +21,7 @@ struct ButtonLook {
     bool frameless = false; ///< a touchable area that draws its own content
     Align align = Align::Centre;
     bool tight = false; ///< hardly any room beside its words: a key of one letter
+    Sign sign = Sign::Words;
 };
 
 /// The width that a button with these words wants.

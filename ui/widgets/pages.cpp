@@ -71,6 +71,15 @@ Pages deal_pages(const std::vector<Block>& blocks, float first_height, float oth
     return pages;
 }
 
+bool pages_hold(const std::vector<Block>& blocks, float first_height, float other_height)
+{
+    const std::vector<std::size_t> starts = deal_pages(blocks, first_height, other_height, 0).starts;
+    for (std::size_t page = 0; page < starts.size() && starts[page] < blocks.size(); ++page)
+        if (blocks[starts[page]].height > (page == 0 ? first_height : other_height))
+            return false;
+    return true;
+}
+
 void draw_page(const std::vector<Block>& blocks, const Pages& pages, const Area& area)
 {
     const auto at = static_cast<std::size_t>(pages.paging.page);

@@ -35,6 +35,9 @@ struct Pages {
 /// A block higher than its page gets one of its own.
 [[nodiscard]] Pages deal_pages(const std::vector<Block>& blocks, float first_height, float other_height, int page);
 
+/// Whether no page has a block that is higher than itself.
+[[nodiscard]] bool pages_hold(const std::vector<Block>& blocks, float first_height, float other_height);
+
 /// Draws the page that `pages` shows; a heading said again stands at its top, where the page holds it and the block.
 void draw_page(const std::vector<Block>& blocks, const Pages& pages, const Area& area);
 

@@ -123,7 +123,7 @@ bool is_whole(const brute::LabelPrint& print)
 }
 
 /// `every`: one pair of labels of so many; all of them but under sanitizers.
-void run(const Case& c, std::size_t every = PAIRSTAND_TRUE_FOODS_ONE_IN)
+void run(const Case& c, std::size_t every = PAIRSTAND_ONE_IN)
 {
     CAPTURE(c.why);
     const auto ends = brute::labels_of(c.grid);

@@ -19,7 +19,7 @@ using core::Basis;
 using core::Finding;
 
 // Under sanitizers one in ten of them (tests/core/CMakeLists.txt): what they look for shows in the first thousands.
-constexpr int one_in = PAIRSTAND_TRUE_FOODS_ONE_IN;
+constexpr int one_in = PAIRSTAND_ONE_IN;
 constexpr int foods_of_a_seed = 200'000 / one_in;
 constexpr std::uint64_t seeds[] = {20'160'527, 20'200'101, 19'930'106, 5'203'052, 101'9};
 

@@ -155,7 +155,7 @@ void look_at_foods(Dice& dice, Tally& tally)
 
 TEST_CASE("witness: too close to tell is said where true foods stand both ways")
 {
-    constexpr long wanted = 150'000 / PAIRSTAND_TRUE_FOODS_ONE_IN; // fewer where sanitizers make them slow
+    constexpr long wanted = 150'000 / PAIRSTAND_ONE_IN; // fewer where sanitizers make them slow
     constexpr std::uint64_t seed = 20'241'125;
     CAPTURE(seed);
     Dice dice(seed);
@@ -176,7 +176,7 @@ TEST_CASE("witness: too close to tell is said where true foods stand both ways")
     }
     for (const auto basis : core::all_bases) {
         CAPTURE(static_cast<int>(basis));
-        CHECK(tally.bases[basis] > 300 / PAIRSTAND_TRUE_FOODS_ONE_IN);
+        CHECK(tally.bases[basis] > 300 / PAIRSTAND_ONE_IN);
     }
 }
 

@@ -68,8 +68,12 @@ TEST_CASE("reader: what must be read is read, and nothing is ever read wrong")
         {"too much of all", {.module = 1.8, .degrees = 12, .slant = 0.2, .blur = 1, .noise = 12, .shade = 0.5}, 0},
     };
     constexpr int numbers = 3;
+    std::size_t at = 0;
     for (const auto& level : levels)
         for (const auto kind : kinds) {
+            constexpr std::size_t step = PAIRSTAND_ONE_IN == 1 ? 1 : 9; // it shares no divisor with the kinds
+            if (++at % step != 0)
+                continue;
             CAPTURE(level.why);
             CAPTURE(static_cast<int>(kind));
             const Counts counts = try_numbers(level.flaws, kind, numbers);

@@ -110,7 +110,7 @@ TEST_CASE("voice: a sentence is reported when it begins and when it was heard to
     sound.say(oats);
     REQUIRE(reports.come({1, spoken}));
     CHECK(reports.all() == std::vector<SpeechNews>{{1, begun}, {1, spoken}});
-    CHECK(comes_true([&] { return woken == 2; }));
+    CHECK(comes_true([&] { return woken >= 1; })); // one wake may bring both
     sound.say({2, "And again.", "es-419", 100});
     CHECK(reports.come({2, spoken}));
 }

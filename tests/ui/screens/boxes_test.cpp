@@ -113,15 +113,18 @@ void check_glass(const ui::Glass& glass, int percent, States states, int least_p
     CAPTURE(glass.width);
     CAPTURE(percent);
     Sweep sweep;
+    std::size_t at = 0;
     for (const std::string code : {"en", "es"}) {
         const auto& language = test::language(code);
         for (auto& named : states(language)) {
+            if (++at % PAIRSTAND_ONE_IN != 0)
+                continue;
             named.state.text_percent = percent;
             check_all_pages(screen, language, std::move(named), sweep);
         }
     }
     CHECK(sweep.faulty == 0);
-    CHECK(sweep.pages > least_pages);
+    CHECK(sweep.pages > least_pages / PAIRSTAND_ONE_IN);
 }
 
 void check_window(ImVec2 size)
