@@ -18,6 +18,8 @@ constexpr float most_growth_of_large = 2;
 constexpr float most_growth_of_bar = 1.5F;
 /// The longest word of a label, in em of the bold letters ("Monounsaturated"); a test holds every word against it.
 constexpr float longest_word_em = 9.2F;
+/// A side's mark and the room behind it.
+constexpr float mark_em = 1.2F;
 /// The longest word of a title ("coordinación").
 constexpr float longest_title_word_em = 7.8F;
 /// Nobody has measured the glass: as close as the pixels of a 10-inch panel of 1280x800, so that a group can read.
@@ -73,9 +75,13 @@ Sizes sizes_for(const Glass& glass, int text_percent)
     sizes.name = std::max(std::min(px(38 * less), title_em), sizes.text);
     sizes.figure = std::max(px(47 * less), sizes.text);
     sizes.headline = std::max(std::min(px(59 * less), title_em), sizes.text);
-    if (glass.group_distance_mm > 0)
+    if (glass.group_distance_mm > 0) {
+        // Beside a side's mark; glass that is too narrow for the distance shows what it can.
+        const float widest = std::floor((glass.width - 2 * sizes.margin) / (longest_word_em + mark_em));
+        const float em = std::min(group_em(glass, window), widest);
         for (float* size : {&sizes.note, &sizes.text, &sizes.name, &sizes.figure, &sizes.headline})
-            *size = std::max(*size, group_em(glass, window));
+            *size = std::max(*size, em);
+    }
     sizes.unit = px(8 * window);
     sizes.gap = px(24 * window);
     sizes.target = px(std::max(64 * window, target_mm * glass.px_per_mm));

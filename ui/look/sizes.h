@@ -45,8 +45,9 @@ inline constexpr float capital_per_em = 0.714F;
 /// Letters grow with the text size; figure, name and headline less so, since they are large already and long words must
 /// still fit, and the bar less so, since it would crowd out what people came for. Room grows with the window only. On a
 /// measured glass no capital is lower than `least_capital_mm`, and for a group no letter of the content is lower than
-/// 1/200 of its distance. Letters never grow past three times the size that they have at 100 % where nobody measured,
-/// past two and a half where small glass asks for a large bar: the longest words of a language would not fit.
+/// 1/200 of its distance, as far as the longest word of a label fits the glass at that. Letters never grow past three
+/// times the size that they have at 100 % where nobody measured, past two and a half where small glass asks for a large
+/// bar: the longest words of a language would not fit.
 [[nodiscard]] Sizes sizes_for(const Glass& glass, int text_percent);
 /// The same for a glass that nobody has measured.
 [[nodiscard]] Sizes sizes_for(float width, float height, int text_percent);

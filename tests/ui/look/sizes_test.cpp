@@ -130,3 +130,12 @@ TEST_CASE("sizes: for a group every letter of the content is at least 1/200 of i
             CHECK(em * ui::capital_per_em / 4.03F >= static_cast<float>(distance) / 200);
     }
 }
+
+TEST_CASE("sizes: for a group glass that is too narrow shows letters that its longest word fits")
+{
+    const ui::Glass narrow{800, 1280, 5.93F, 500, 2500}; // 10.1 inches, upright: 135 mm
+    const auto sizes = ui::sizes_for(narrow, 100);
+    CHECK(sizes.text * 9.2F <= 800 - 2 * sizes.margin);
+    CHECK(sizes.text > ui::sizes_for({800, 1280, 5.93F, 500, 0}, 100).text);
+    CHECK(sizes.text * ui::capital_per_em / 5.93F >= 8); // a group at 1.6 m
+}
