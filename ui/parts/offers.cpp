@@ -46,4 +46,9 @@ void add_offers(const Ui& ui, const std::vector<Offer>& offers, float width, std
     }
 }
 
+Offer words_offer(const Ui& ui)
+{
+    return {ui.language.text(TextId::button_words), TextId::button_words, false, AskAccess{OpenWords{}}};
+}
+
 } // namespace ui
