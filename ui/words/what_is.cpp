@@ -19,7 +19,7 @@ bool holds(const Folded& all, std::string_view form)
 {
     Folded wanted;
     fold_into(wanted, form);
-    return !wanted.empty() && !std::ranges::search(all, wanted).empty();
+    return !wanted.empty() && std::search(all.begin(), all.end(), wanted.begin(), wanted.end()) != all.end();
 }
 
 /// The next form of a word, cut off what is left of its text.

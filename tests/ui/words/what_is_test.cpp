@@ -202,12 +202,12 @@ TEST_CASE("what is: every word has exactly one sentence in each language, and a 
         CHECK_FALSE(row.source.empty());
     }
     for (const std::string code : codes)
-        for (const auto& [word, sentence] : ui::all_meanings(test::language(code))) {
-            CAPTURE(word);
-            CAPTURE(sentence);
-            CHECK_FALSE(word.empty());
-            CHECK(word.find('|') == std::string::npos);
-            CHECK(is_one_sentence(sentence, code));
+        for (const auto& meaning : ui::all_meanings(test::language(code))) {
+            CAPTURE(meaning.word);
+            CAPTURE(meaning.sentence);
+            CHECK_FALSE(meaning.word.empty());
+            CHECK(meaning.word.find('|') == std::string::npos);
+            CHECK(is_one_sentence(meaning.sentence, code));
         }
     for (std::size_t i = 0; i < ui::text_names().size(); ++i) { // none is written and then forgotten
         const auto name = ui::text_names()[i];
@@ -280,17 +280,17 @@ TEST_CASE("what is: the screen shows each word with its sentence below it, as th
 {
     for (const std::string code : codes) {
         test::Headless screen({1280, 800}, 100, code);
-        for (const auto& [name, state] : test::words_states(test::language(code))) {
-            CAPTURE(name);
+        for (const auto& named : test::words_states(test::language(code))) {
+            CAPTURE(named.name);
             std::string all;
-            for (const auto& words : all_pages(screen, state).words)
+            for (const auto& words : all_pages(screen, named.state).words)
                 all += words + "\n";
             std::size_t at = 0;
-            for (const auto& [word, sentence] : state.words) {
-                CAPTURE(word);
-                at = all.find("\n" + word + "\n", at);
+            for (const auto& meaning : named.state.words) {
+                CAPTURE(meaning.word);
+                at = all.find("\n" + meaning.word + "\n", at);
                 REQUIRE(at != std::string::npos);
-                CHECK(all.compare(at + word.size() + 2, 10, sentence.substr(0, 10)) == 0);
+                CHECK(all.compare(at + meaning.word.size() + 2, 10, meaning.sentence.substr(0, 10)) == 0);
             }
         }
     }
