@@ -55,6 +55,10 @@ struct ChangeVolume {
 struct OpenGroupView {
     bool operator==(const OpenGroupView&) const = default;
 };
+/// Open what the words of this screen mean.
+struct OpenWords {
+    bool operator==(const OpenWords&) const = default;
+};
 /// Somebody is still here.
 struct KeepGoing {
     bool operator==(const KeepGoing&) const = default;
@@ -75,6 +79,6 @@ struct KeepMeasure {
 
 using AskAccess =
     std::variant<OpenWays, ChooseTheme, ChooseTextSize, ReadAloud, ToggleVoiceOnly, StopVoice, PauseVoice, SayAgain,
-                 ChangeRate, ChangeVolume, OpenGroupView, KeepGoing, OpenMeasure, SetCardWidth, KeepMeasure>;
+                 ChangeRate, ChangeVolume, OpenGroupView, OpenWords, KeepGoing, OpenMeasure, SetCardWidth, KeepMeasure>;
 
 } // namespace ui

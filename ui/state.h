@@ -11,6 +11,7 @@
 #include "ui/words/amounts_words.h"
 #include "ui/words/label_words.h"
 #include "ui/words/pair_words.h"
+#include "ui/words/what_is.h"
 #include "ui/words/why_words.h"
 
 #include <array>
@@ -33,6 +34,7 @@ enum class ScreenId {
     Prices,
     Amounts,
     Why,
+    Words,
     GroupView,
     Ways,
     Measure,
@@ -88,10 +90,12 @@ struct State {
     std::array<std::optional<Held>, 2> sides;
     std::optional<Side> newest; ///< the side that changed last: underlined until the next touch
     core::Basis basis = core::Basis::Serving;
-    core::MyAmount my_amount;            ///< for Basis::MyAmount
-    std::optional<OpenWhy> why_of;       ///< the figure that Why tells about
-    std::optional<WhyWords> why;         ///< and what it tells
-    std::optional<AmountsWords> amounts; ///< what Amounts offers
+    core::MyAmount my_amount;              ///< for Basis::MyAmount
+    std::optional<OpenWhy> why_of;         ///< the figure that Why tells about
+    std::optional<WhyWords> why;           ///< and what it tells
+    ScreenId words_of = ScreenId::Welcome; ///< the screen whose words Words explains
+    std::vector<Meaning> words;            ///< and those words
+    std::optional<AmountsWords> amounts;   ///< what Amounts offers
     std::optional<core::Comparison> comparison;
     std::optional<PairWords> pair;   ///< both sides in words, once there are two
     std::optional<LabelWords> label; ///< the label that OneLabel shows

@@ -90,6 +90,16 @@ Trouble to_why(Session& session, const catalog::Store& store, const Route& route
     return std::nullopt;
 }
 
+/// Of the pair, or of one label where only one code was given.
+Trouble to_words(Session& session, const catalog::Store& store, const Route& route)
+{
+    const bool one = !route.left.empty() && route.right.empty();
+    if (auto trouble = one ? put(session, store, route.left, 0) : to_pair(session, store, route))
+        return trouble;
+    session.apply({ui::AskAccess{ui::OpenWords{}}});
+    return std::nullopt;
+}
+
 Trouble to_not_found(Session& session, const catalog::Store& store, const Route& route)
 {
     scan(session, route.left.empty() ? unknown_code(store) : route.left);
@@ -163,6 +173,8 @@ Trouble go(Session& session, const catalog::Store& store, const Route& route)
         return std::nullopt;
     case ScreenId::Why:
         return to_why(session, store, route);
+    case ScreenId::Words:
+        return to_words(session, store, route);
     case ScreenId::GroupView:
         if (auto trouble = to_pair(session, store, route))
             return trouble;

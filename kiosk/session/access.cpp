@@ -1,5 +1,6 @@
 // Seeing, hearing and reaching: sizes, colours, voice, the measured glass, and what happens when nobody is there.
 #include "kiosk/session/session.h"
+#include "ui/screens/shown.h"
 
 #include <algorithm>
 #include <cmath>
@@ -180,6 +181,20 @@ void Session::perform(const ui::OpenGroupView&)
 {
     if (state_.pair)
         go(ScreenId::GroupView);
+}
+
+void Session::perform(const ui::OpenWords&)
+{
+    if (state_.screen != ScreenId::Words)
+        state_.words_of = state_.screen;
+    go(ScreenId::Words);
+}
+
+void Session::refresh_words()
+{
+    state_.words.clear();
+    if (state_.screen == ScreenId::Words)
+        state_.words = ui::meanings_for(state_, state_.words_of, language());
 }
 
 void Session::perform(const ui::KeepGoing&)

@@ -341,6 +341,7 @@ void Session::refresh()
         state_.label = ui::label_words(held->product, language(), settings_.choices);
         ui::add_rules(held->product, settings_.rules, language(), *state_.label);
     }
+    refresh_words();
     state_.aisles = aisle_words(aisles_, language());
     refresh_bundle();
     refresh_found();

@@ -142,6 +142,7 @@ private:
     void perform(const ui::ChangeRate&);
     void perform(const ui::ChangeVolume&);
     void perform(const ui::OpenGroupView&);
+    void perform(const ui::OpenWords&);
     void perform(const ui::KeepGoing&);
     void perform(const ui::OpenMeasure&);
     void perform(const ui::SetCardWidth&);
@@ -174,6 +175,7 @@ private:
     void refresh_prices();
     void refresh_pair(const core::Product& left, const core::Product& right);
     void refresh_why();
+    void refresh_words();
 
     catalog::Store* store_;
     Desk* desk_ = nullptr; ///< nothing: no touch reaches it

@@ -19,11 +19,12 @@ bool is_place(ScreenId screen)
 
 } // namespace
 
-/// Where Back leads by a visit; nothing where that was a step on the way. Who was led away from work at the desk by a
+/// Where Back leads by a visit; nothing where that was a step on the way. Who looked up words goes on reading whatever
+/// screen they stood on. Who was led away from work at the desk by a
 /// scan comes back to it while it is done, and then to what came of it.
 std::optional<Session::Visit> Session::way_back(const Visit& visit) const
 {
-    if (is_place(visit.screen))
+    if (is_place(visit.screen) || state_.screen == ScreenId::Words)
         return visit;
     if (visit.screen != ScreenId::DeskWork || !desk_ || is_desk(state_.screen))
         return std::nullopt;

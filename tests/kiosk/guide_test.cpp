@@ -64,8 +64,9 @@ TEST_CASE("guide: by the voice alone every thing of every shopper screen is spok
     walk.press(SDLK_F2);
     walk.scan(test::shelf::oats);
     walk.scan(test::shelf::wheat);
-    for (const auto screen : {ScreenId::Welcome, ScreenId::OneLabel, ScreenId::Pair, ScreenId::FindByName,
-                              ScreenId::Ways, ScreenId::GroupView, ScreenId::Prices, ScreenId::Amounts}) {
+    for (const auto screen :
+         {ScreenId::Welcome, ScreenId::OneLabel, ScreenId::Pair, ScreenId::FindByName, ScreenId::Ways, ScreenId::Words,
+          ScreenId::GroupView, ScreenId::Prices, ScreenId::Amounts}) {
         CAPTURE(static_cast<int>(screen));
         if (screen == ScreenId::Amounts)
             walk.station.session.apply({ui::ShowPair{}, ui::OpenAmounts{}});

@@ -369,6 +369,8 @@ std::vector<NamedState> hard_states(const ui::Language& language)
     add_prices(states, language);
     add_rules(states, language);
     add_amounts_and_whys(states, language);
+    for (auto& words : words_states(language))
+        states.push_back(std::move(words));
     add_desk_states(states, language);
     return states;
 }

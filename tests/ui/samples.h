@@ -68,6 +68,12 @@ struct NamedState {
 /// The view for a group, of pairs with long names and many remarks.
 [[nodiscard]] std::vector<NamedState> group_states(const ui::Language& language);
 
+/// The screen that says what the words of this state's screen mean.
+[[nodiscard]] ui::State words_state(ui::State from, const ui::Language& language);
+
+/// That screen as it is opened from each screen that leads to it.
+[[nodiscard]] std::vector<NamedState> words_states(const ui::Language& language);
+
 /// Every screen of a shopper's way, with labels that are hard to set: long names, many remarks, nothing printed.
 [[nodiscard]] std::vector<NamedState> hard_states(const ui::Language& language);
 

@@ -22,4 +22,7 @@ struct Offer {
 void add_offers(const Ui& ui, const std::vector<Offer>& offers, float width, std::vector<Block>& blocks,
                 Actions& asked);
 
+/// The way to what the words of a screen mean.
+[[nodiscard]] Offer words_offer(const Ui& ui);
+
 } // namespace ui

@@ -29,6 +29,8 @@ void prices_screen(const Ui& ui, const State& state, Actions& asked);
 void amounts_screen(const Ui& ui, const State& state, Actions& asked);
 /// Where a figure and its finding come from.
 void why_screen(const Ui& ui, const State& state, Actions& asked);
+/// What the words of the screen before mean, a sentence each.
+void words_screen(const Ui& ui, const State& state, Actions& asked);
 /// One nutrient a page in letters for people who stand away.
 void group_view_screen(const Ui& ui, const State& state, Actions& asked);
 /// Ways to see and hear: text size, colours, voice, one switch.

@@ -52,8 +52,8 @@ void amounts_screen(const Ui& ui, const State& state, Actions& asked)
     add_offers(ui, kinds_of(ui, state), width, blocks, asked);
     add_words(ui, state.amounts->words, Style::Figure, Role::Figure, width, gap, blocks);
     add_offers(ui, steps_of(ui, state), width, blocks, asked);
-    add_offers(ui, {{ui.language.text(TextId::amounts_show), TextId::amounts_show, false, ShowPair{}}}, width, blocks,
-               asked);
+    add_offers(ui, {{ui.language.text(TextId::amounts_show), TextId::amounts_show, false, ShowPair{}}, words_offer(ui)},
+               width, blocks, asked);
     const Paging paging = draw_page(blocks, frame.body, state.page);
     close_frame(ui, state, frame, paging, asked);
 }

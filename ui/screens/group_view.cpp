@@ -1,4 +1,5 @@
 #include "ui/parts/frame.h"
+#include "ui/parts/offers.h"
 #include "ui/parts/sentences.h"
 #include "ui/screens/all.h"
 #include "ui/widgets/line_5_20.h"
@@ -100,7 +101,7 @@ std::vector<Block> blocks_of(const Ui& ui, const RowWords& row, float width)
 }
 
 /// What the two are, and which amount of them: the page before all nutrients.
-std::vector<Block> title_blocks(const Ui& ui, const State& state, float width)
+std::vector<Block> title_blocks(const Ui& ui, const State& state, float width, Actions& asked)
 {
     const float unit = ui.look.sizes.unit;
     std::vector<Block> blocks;
@@ -114,6 +115,7 @@ std::vector<Block> title_blocks(const Ui& ui, const State& state, float width)
     add_words(ui, basis_heading(*state.pair, state.basis), Style::Text, Role::Text, width, 2 * unit, blocks);
     for (const auto& sentence : state.pair->first)
         add_words(ui, sentence, Style::Text, Role::Text, width, unit, blocks);
+    add_offers(ui, {words_offer(ui)}, width, blocks, asked);
     return blocks;
 }
 
@@ -127,7 +129,7 @@ void group_view_screen(const Ui& ui, const State& state, Actions& asked)
     const float width = frame.body.width();
     const float height = frame.body.height();
     std::vector<std::vector<Block>> sheets;
-    sheets.push_back(title_blocks(ui, state, width));
+    sheets.push_back(title_blocks(ui, state, width, asked));
     for (const auto& row : state.pair->rows)
         sheets.push_back(blocks_of(ui, row, width));
     // Every nutrient begins a page; one that is too long for a page goes on over the next.

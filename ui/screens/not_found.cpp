@@ -1,4 +1,5 @@
 #include "ui/parts/frame.h"
+#include "ui/parts/offers.h"
 #include "ui/parts/sentences.h"
 #include "ui/screens/all.h"
 #include "ui/widgets/button.h"
@@ -29,6 +30,7 @@ void not_found_screen(const Ui& ui, const State& state, Actions& asked)
                       },
                       false, sizes.gap});
     add(ui.language.text(TextId::not_found_read_package), Style::Quiet, Role::Text, sizes.gap);
+    add_offers(ui, {words_offer(ui)}, width, blocks, asked);
     const Paging paging = draw_page(blocks, frame.body, state.page);
     close_frame(ui, state, frame, paging, asked);
 }

@@ -1,5 +1,6 @@
 #include "ui/parts/frame.h"
 #include "ui/parts/lead_fact.h"
+#include "ui/parts/offers.h"
 #include "ui/parts/sentences.h"
 #include "ui/screens/all.h"
 #include "ui/widgets/button.h"
@@ -357,6 +358,7 @@ void one_label_screen(const Ui& ui, const State& state, Actions& asked)
         add_words(ui, ui.language.text(TextId::label_scan_another), Style::QuietNote, Role::Text, width, 0, lead);
         blocks.insert(blocks.begin(), lead.begin(), lead.end());
     }
+    add_offers(ui, {words_offer(ui)}, width, blocks, asked);
     const float high = frame.body.height() - sizes.unit;
     const Pages pages = deal_pages(blocks, high - first.height, high - others.height, state.page);
     const Title& title = pages.paging.page == 0 ? first : others;

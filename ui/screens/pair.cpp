@@ -248,14 +248,15 @@ void add_sections(const Ui& ui, const PairWords& pair, float width, std::vector<
     }
 }
 
-/// Behind all: the way to type prices, below what they say, and to the view for a group.
+/// Behind all: the way to type prices, below what they say, to the view for a group, and to what the words mean.
 void add_ways_on(const Ui& ui, float width, std::vector<Block>& blocks, Actions& asked)
 {
     const auto& language = ui.language;
     add_offers(
         ui,
         {{language.text(TextId::button_prices), TextId::button_prices, false, OpenPrices{}},
-         {language.text(TextId::button_group_view), TextId::button_group_view, false, AskAccess{OpenGroupView{}}}},
+         {language.text(TextId::button_group_view), TextId::button_group_view, false, AskAccess{OpenGroupView{}}},
+         words_offer(ui)},
         width, blocks, asked);
 }
 

@@ -1,5 +1,6 @@
 #include "ui/parts/frame.h"
 #include "ui/parts/keypad.h"
+#include "ui/parts/offers.h"
 #include "ui/screens/all.h"
 #include "ui/widgets/button.h"
 #include "ui/widgets/text.h"
@@ -177,6 +178,7 @@ std::vector<Block> blocks_of(const Ui& ui, const State& state, const Area& body,
                 gap = 0;
             }
         }
+    add_offers(ui, {words_offer(ui)}, width, blocks, asked);
     return blocks;
 }
 

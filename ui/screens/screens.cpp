@@ -18,6 +18,7 @@ constexpr ScreenInfo list[] = {
     {ScreenId::Prices, "prices", prices_screen},
     {ScreenId::Amounts, "amounts", amounts_screen},
     {ScreenId::Why, "why", why_screen},
+    {ScreenId::Words, "words", words_screen},
     {ScreenId::GroupView, "group_view", group_view_screen},
     {ScreenId::Ways, "ways", ways_screen},
     {ScreenId::Measure, "measure", measure_screen},

@@ -92,11 +92,12 @@ PlaceStyle place_style(const Ui& ui, const State& state, float width, float page
     return {Style::Bar, Style::Bar};
 }
 
-/// The ways to see and hear, and to the leader desk: last, and quieter than what shoppers are asked to do.
+/// The ways to see and hear, to what words mean, and to the leader desk: last, and quieter than what shoppers are asked
+/// to do.
 void add_other_ways(const Ui& ui, const State& state, float width, std::vector<Block>& blocks, Actions& asked)
 {
     std::vector<Offer> offers{
-        {ui.language.text(TextId::button_ways), TextId::button_ways, false, AskAccess{OpenWays{}}}};
+        {ui.language.text(TextId::button_ways), TextId::button_ways, false, AskAccess{OpenWays{}}}, words_offer(ui)};
     if (state.desk_open)
         offers.push_back({ui.language.text(TextId::desk_title), TextId::desk_title, false, AskDesk{OpenDesk{}}});
     add_offers(ui, offers, width, blocks, asked);

@@ -3,6 +3,7 @@
 #include "core/label/sharpen.h"
 #include "ui/words/numbers.h"
 #include "ui/words/origin_words.h"
+#include "ui/words/what_is.h"
 #include "ui/words/why_words.h"
 
 namespace ui {
@@ -12,6 +13,7 @@ WhyWords sizes_why_words(const core::Product& product, const Language& language)
     const core::Label& label = product.label;
     WhyWords words;
     words.title = language.fill(TextId::why_title, {{"name", language.text(TextId::label_serving_size)}});
+    words.what = what_is_this(language.text(TextId::what_serving_size), language);
     const auto say = [&words](std::string sentence) { words.lines.push_back({false, std::move(sentence)}); };
     words.lines.push_back({true, product.name});
     say(language.fill(TextId::why_printed, {{"figure", serving_words(label.serving, language)}}));

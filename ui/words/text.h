@@ -90,6 +90,29 @@ namespace ui {
     X(n_niacin) X(n_vitamin_b6) X(n_folate) X(n_vitamin_b12) X(n_biotin) X(n_pantothenic_acid) X(n_phosphorus) \
     X(n_iodine) X(n_magnesium) X(n_zinc) X(n_selenium) X(n_copper) X(n_manganese) X(n_chromium) X(n_molybdenum) \
     X(n_chloride) X(n_choline) X(n_fluoride) \
+    /* What the words mean; the first texts are of the nutrients, in the order of the panel */ \
+    X(button_words) X(words_title) X(what_is_this) X(what_calories) X(what_total_fat) X(what_saturated_fat) \
+    X(what_trans_fat) X(what_polyunsaturated_fat) X(what_monounsaturated_fat) X(what_cholesterol) X(what_sodium) \
+    X(what_total_carbohydrate) X(what_dietary_fiber) X(what_soluble_fiber) X(what_insoluble_fiber) \
+    X(what_total_sugars) X(what_added_sugars) X(what_sugar_alcohol) X(what_protein) X(what_vitamin_d) \
+    X(what_calcium) X(what_iron) X(what_potassium) X(what_vitamin_a) X(what_vitamin_c) X(what_vitamin_e) \
+    X(what_vitamin_k) X(what_thiamin) X(what_riboflavin) X(what_niacin) X(what_vitamin_b6) X(what_folate) \
+    X(what_vitamin_b12) X(what_biotin) X(what_pantothenic_acid) X(what_phosphorus) X(what_iodine) X(what_magnesium) \
+    X(what_zinc) X(what_selenium) X(what_copper) X(what_manganese) X(what_chromium) X(what_molybdenum) \
+    X(what_chloride) X(what_choline) X(what_fluoride) X(term_serving_size) X(what_serving_size) X(term_servings) \
+    X(what_servings) X(term_daily_value) X(what_daily_value) X(term_guide) X(what_guide) X(term_same_amount) \
+    X(what_same_amount) X(term_household) X(what_household) X(term_net_quantity) X(what_net_quantity) \
+    X(term_as_packaged) X(what_as_packaged) X(term_as_prepared) X(what_as_prepared) X(term_not_significant) \
+    X(what_not_significant) X(term_rule_2016) X(what_rule_2016) X(term_first_grain) X(what_first_grain) \
+    X(term_whole_grain) X(what_whole_grain) X(term_concentrated_juice) X(what_concentrated_juice) X(term_allergen) \
+    X(what_allergen) X(term_contains) X(what_contains) X(term_crustaceans) X(what_crustaceans) X(term_tree_nuts) \
+    X(what_tree_nuts) X(term_hydrogenated) X(what_hydrogenated) X(term_dietitian) X(what_dietitian) \
+    X(term_unit_price) X(what_unit_price) X(term_nist) X(what_nist) X(term_reference) X(what_reference) \
+    X(term_claim) X(what_claim) X(term_wic) X(what_wic) X(term_cacfp) X(what_cacfp) X(term_child_programs) \
+    X(what_child_programs) X(term_cfr) X(what_cfr) X(term_fda) X(what_fda) X(term_usda) X(what_usda) X(term_g) \
+    X(what_g) X(term_mg) X(what_mg) X(term_mcg) X(what_mcg) X(term_kg) X(what_kg) X(term_oz) X(what_oz) X(term_lb) \
+    X(what_lb) X(term_ml) X(what_ml) X(term_l) X(what_l) X(term_fl_oz) X(what_fl_oz) X(term_tbsp) X(what_tbsp) \
+    X(term_tsp) X(what_tsp) X(term_pt) X(what_pt) X(term_qt) X(what_qt) X(term_gal) X(what_gal) \
     /* Shelf prices */ \
     X(prices_heading) X(prices_title) X(prices_lead) X(button_prices) X(button_prices_done) X(keypad_clear) \
     X(keypad_erase) X(price_side_unit) X(price_side_unit_serving) X(price_side_serving) X(price_side_alone) \

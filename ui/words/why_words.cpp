@@ -8,6 +8,7 @@
 #include "ui/words/numbers.h"
 #include "ui/words/origin_words.h"
 #include "ui/words/pair_words.h"
+#include "ui/words/what_is.h"
 
 #include <algorithm>
 
@@ -23,6 +24,7 @@ public:
         : nutrient_(nutrient), choices_(choices), language_(language)
     {
         words_.title = language.fill(TextId::why_title, {{"name", nutrient_name(nutrient, language)}});
+        words_.what = what_is_this(what_is(nutrient, language), language);
     }
 
     void heading(std::string words) { words_.lines.push_back({true, std::move(words)}); }

@@ -22,6 +22,7 @@ struct WhyLine {
 /// All of it, in reading order.
 struct WhyWords {
     std::string title;
+    std::string what; ///< what the line is at all, in one sentence
     std::vector<WhyLine> lines;
     bool operator==(const WhyWords&) const = default;
 };

@@ -20,7 +20,7 @@ TEST_CASE("welcome: says what to do, where the packages will stand, and what the
           "Choose by name\n"
           "Figures are those of the label on the day it was entered. Read the package in your hand "
           "too.\n"
-          "See and hear\n"
+          "See and hear\nWhat do these words mean?\n"
           "Text size 100%\nEspañol\nBy name\n");
     test::Headless spanish({1280, 800}, 100, "es");
     spanish.frame(test::state_of(ScreenId::Welcome, test::language("es")));
@@ -33,7 +33,7 @@ TEST_CASE("welcome: says what to do, where the packages will stand, and what the
         "Derecha\nSegundo paquete\nEsperando un código\n"
         "Elegir por nombre\n"
         "Las cifras son las de la etiqueta el día en que se anotó. Lea también el paquete que tiene en la mano.\n"
-        "Ver y oír\n"
+        "Ver y oír\n¿Qué significan estas palabras?\n"
         "Letra 100%\nEnglish\nPor nombre\n");
 }
 
@@ -76,9 +76,8 @@ TEST_CASE("welcome: tells whose labels these are, below the caution, which large
     state.bundle = "Labels: “Winter”, made 2026-11-25 by Cedar Hollow.";
     screen.frame(state);
     const auto words = screen.words();
-    CHECK(
-        words.find("in your hand too.\nLabels: “Winter”, made 2026-11-25 by Cedar Hollow.\nSee and hear\nText size") !=
-        std::string::npos);
+    CHECK(words.find("in your hand too.\nLabels: “Winter”, made 2026-11-25 by Cedar Hollow.\nSee and hear\nWhat do "
+                     "these words mean?\nText size") != std::string::npos);
 }
 
 TEST_CASE("welcome: with both sides full it leads back to them, and each place to its label")
@@ -105,7 +104,7 @@ TEST_CASE("not found: says which code, what to do, and where the same things sta
           "No label here for this code\nCode 09521234567899\nScan another package, or choose one by name.\n"
           "Choose by name\n"
           "The label on the package tells you the same things. Read the servings first, then calories, then % Daily "
-          "Value.\n"
+          "Value.\nWhat do these words mean?\n"
           "Text size 100%\nEspañol\nBy name\nStart over\nBack\n");
     CHECK(english.tap(state, TextId::button_choose_by_name) == ui::Actions{ui::FindByName{}});
     CHECK(english.tap(state, TextId::button_back) == ui::Actions{ui::GoBack{}});
