@@ -80,8 +80,10 @@ void run(const StationArguments& arguments, Complaints& complaints)
 {
     const auto complain = [&complaints](const std::string& sentence) { complaints(sentence); };
     const auto data = data_folder();
-    const auto languages = read_languages(data);
-    const auto& language = language_named(arguments.language, languages);
+    const auto languages = read_language_files(data);
+    const auto& language = first_language(arguments.language, languages);
+    for (const auto& [code, sentence] : languages.refused)
+        complain(sentence);
     const FontBytes fonts = read_fonts();
     StationCatalog catalog = station_catalog(arguments.catalog, data, language);
     catalog.on_trouble([&](const CatalogPlace& place, const core::Error& error) {
@@ -90,13 +92,15 @@ void run(const StationArguments& arguments, Complaints& complaints)
     const auto settings = read_settings_file(settings_place(arguments.settings));
     for (const auto& sentence : settings_trouble(settings, language))
         complain(sentence);
-    Session session(catalog.store(), languages, settings.settings);
+    Session session(catalog.store(), languages.languages, settings.settings);
     session.shows(catalog.bundle());
-    session.begin_with({arguments.language, arguments.text_percent, theme_named(arguments.theme)});
+    session.begin_with({language.code(), arguments.text_percent, theme_named(arguments.theme)});
     if (catalog.place().demo)
         session.say_demo();
     if (!settings.faults.empty())
         session.say_settings_broken();
+    if (!languages.refused.empty())
+        session.say_language_broken();
     std::unique_ptr<Trace> trace;
     if (!arguments.trace.empty())
         trace = std::make_unique<Trace>(arguments.trace);

@@ -25,4 +25,5 @@ find_library(CSV_LIBRARY csv REQUIRED)
 find_path(CSV_INCLUDE csv.h REQUIRED)
 if(PAIRSTAND_TESTS)
   find_package(doctest REQUIRED)
+  find_package(ICU REQUIRED COMPONENTS i18n uc) # numbers by CLDR, to compare ours with
 endif()

@@ -33,7 +33,7 @@ int approve_one(const AuditArguments& asked, const std::string& today, const ui:
 
 int audit(const AuditArguments& asked, const std::string& today, std::ostream& out, std::ostream& err)
 {
-    const auto languages = read_languages(data_folder());
+    const auto languages = read_language_files(data_folder());
     const auto& language = language_named(asked.language, languages);
     if (!asked.approve.empty())
         return approve_one(asked, today, language, out, err);

@@ -20,13 +20,13 @@ using ui::TextId;
 class Words {
 public:
     explicit Words(const std::string& code)
-        : languages_(read_languages(data_folder())), language_(language_named(code, languages_))
+        : languages_(read_language_files(data_folder())), language_(language_named(code, languages_))
     {
     }
     [[nodiscard]] const ui::Language& in() const { return language_; }
 
 private:
-    std::vector<ui::Language> languages_;
+    LanguageFiles languages_;
     const ui::Language& language_;
 };
 

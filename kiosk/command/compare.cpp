@@ -223,7 +223,7 @@ std::optional<core::PricePair> prices_of(const core::Product& left, const core::
 int compare(const CompareArguments& asked, std::ostream& out, std::ostream& err)
 {
     const auto data = data_folder();
-    const auto languages = read_languages(data);
+    const auto languages = read_language_files(data);
     const auto& language = language_named(asked.language.empty() ? "en" : asked.language, languages);
     const Complaints complaints(language, err);
     const auto settings = read_settings_file(settings_place(asked.settings));

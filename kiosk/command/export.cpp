@@ -60,7 +60,7 @@ void tell_left_out(const catalog::Faults& left_out, std::ostream& err)
 int export_sheets(const ExportArguments& asked, std::ostream& out, std::ostream& err)
 {
     const auto data = data_folder();
-    const auto languages = read_languages(data);
+    const auto languages = read_language_files(data);
     const auto& language = language_named(asked.language, languages);
     if (is_workbook_name(asked.out)) {
         err << "pairstand export: " << language.fill(ui::TextId::export_only_csv, {{"file", asked.out}}) << '\n';

@@ -30,7 +30,7 @@ int tell_bundle(int status, const LoadArguments& asked, const ui::Language& lang
 
 int load(const LoadArguments& asked, std::ostream& out, std::ostream& err)
 {
-    const auto languages = read_languages(data_folder());
+    const auto languages = read_language_files(data_folder());
     const auto& language = language_named(asked.language, languages);
     for (const auto& source : asked.sources)
         if (catalog::is_release(source)) {

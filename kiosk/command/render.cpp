@@ -38,14 +38,14 @@ Settings settings_or_throw(const std::string& given, const ui::Language& languag
 /// What all pictures of one call share.
 struct Studio {
     explicit Studio(const RenderArguments& arguments)
-        : languages(read_languages(data_folder())), fonts(read_fonts()),
+        : languages(read_language_files(data_folder())), fonts(read_fonts()),
           catalog(station_catalog(arguments.catalog, data_folder(), language_named(arguments.language, languages))),
           settings(settings_or_throw(arguments.settings, language_named(arguments.language, languages)))
     {
         if (arguments.rules)
             settings.rules = *arguments.rules;
     }
-    std::vector<ui::Language> languages;
+    LanguageFiles languages;
     FontBytes fonts;
     StationCatalog catalog;
     Settings settings;
@@ -68,7 +68,7 @@ std::optional<std::string> draw_one(Studio& studio, const RenderArguments& argum
                                     const fs::path& file)
 {
     PictureDesk desk({studio.catalog.place().path, arguments.files, arguments.file}); // outlives the session
-    Session session(studio.catalog.store(), studio.languages, studio.settings);
+    Session session(studio.catalog.store(), studio.languages.languages, studio.settings);
     session.shows(studio.catalog.bundle());
     session.set_language(arguments.language);
     session.set_text_percent(arguments.text_percent);
@@ -103,7 +103,9 @@ std::string file_name(const ui::ScreenInfo& screen, const RenderArguments& argum
 /// One screen in every language, size and text size. Nothing, or why it cannot be reached.
 std::optional<std::string> draw_everywhere(Studio& studio, RenderArguments arguments, const ui::ScreenInfo& screen)
 {
-    for (const auto& language : studio.languages) {
+    for (const auto& language : studio.languages.languages) {
+        if (language.is_draft())
+            continue;
         for (const auto& [width, height] : sizes) {
             for (const int percent : ui::text_percents) {
                 arguments.language = language.code();

@@ -1,5 +1,6 @@
 #include "kiosk/desk/audit_words.h"
 
+#include "ui/words/core_words.h"
 #include "ui/words/doubt_words.h"
 #include "ui/words/numbers.h"
 
@@ -16,7 +17,7 @@ void add_rule(const core::DoubtRuleInfo& rule, const catalog::DoubtCount& found,
         {Kind::Count, language.fill(TextId::audit_rule, {{"rule", rule.name},
                                                          {"n", ui::grouped(std::to_string(found.count))},
                                                          {"severity", ui::severity_words(rule.severity, language)},
-                                                         {"source", rule.citation}})});
+                                                         {"source", ui::core_words(rule.citation, language)}})});
     for (const auto& sample : found.samples)
         lines.push_back(
             {Kind::Sample, sample.gtin.digits() + " " + sample.name + ": " + sample_sentence(sample, language)});

@@ -1,5 +1,6 @@
 #include "kiosk/desk/audit_words.h"
 #include "kiosk/desk/desk_words.h"
+#include "ui/words/core_words.h"
 #include "ui/words/doubt_words.h"
 #include "ui/words/numbers.h"
 
@@ -85,7 +86,7 @@ DeskPage rule_page(const DeskState& state, const Language& language)
         open == samples.size()
             ? language.fill(TextId::desk_rule_all, {{"n", number(open)}})
             : language.fill(TextId::desk_rule_some, {{"n", number(open)}, {"shown", number(samples.size())}}));
-    page.lead.push_back(std::string(rule.name) + "; " + std::string(rule.citation));
+    page.lead.push_back(std::string(rule.name) + "; " + ui::core_words(rule.citation, language));
     page.one_column = true;
     for (std::size_t i = 0; i < samples.size(); ++i)
         page.choices.push_back({samples[i].name, sample_sentence(samples[i], language), ui::OpenDoubt{i}});

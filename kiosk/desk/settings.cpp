@@ -31,9 +31,10 @@ std::string shown(std::string_view found)
 
 std::string all_keys()
 {
+    const auto rows = settings_table();
     std::string keys;
-    for (const auto& row : settings_table())
-        keys.append(keys.empty() ? "one of these keys: " : ", ").append(row.key);
+    for (std::size_t i = 0; i < rows.size(); ++i)
+        keys.append(i == 0 ? "" : i + 1 == rows.size() ? " or " : ", ").append(rows[i].key);
     return keys;
 }
 

@@ -1,25 +1,32 @@
 #include "kiosk/files/languages.h"
 
 #include "kiosk/files/data_folder.h"
+#include "ui/words/po.h"
 
 #include <algorithm>
+#include <fstream>
+#include <iterator>
+#include <span>
 #include <stdexcept>
 #include <string>
 
 namespace kiosk {
 namespace {
 
-/// "languages/es.po row 12: a text twice (other_language)": for whoever translates.
+/// "languages/es.po row 12: found ... where ... was expected": for whoever translates, with what to do.
 std::string told(const core::Error& error)
 {
-    std::string words = error.place.source;
-    if (error.place.row > 0)
-        words += " row " + std::to_string(error.place.row);
+    const auto& place = error.place;
+    std::string words = place.source;
+    if (place.row > 0)
+        words += " row " + std::to_string(place.row);
     words += ": ";
     if (error.kind == core::Error::Kind::MissingValue)
-        return words + "the text " + error.place.column + " is missing";
-    words += error.detail;
-    return error.place.found.empty() ? words : words + " (" + error.place.found + ")";
+        return words + "the text " + place.column +
+               " is missing, empty or marked fuzzy; translate it, or mark the file with the line "
+               "\"X-Pairstand-State: draft\\n\" in its header, so that English stands in for it";
+    return words + "found " + (place.found.empty() ? "something else" : "\"" + place.found + "\"") + " instead of " +
+           place.expected + "; correct that row or take it out";
 }
 
 /// English first, the others by their code.
@@ -33,6 +40,15 @@ std::vector<std::filesystem::path> files_in(const std::filesystem::path& data_fo
     return files;
 }
 
+/// As its header says, whatever else is in it.
+bool is_draft_file(const std::filesystem::path& file)
+{
+    std::ifstream in(file, std::ios::binary);
+    const std::string bytes{std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
+    const auto po = ui::parse_po_file(bytes, file.string());
+    return po && ui::po_header_field(po->header, "X-Pairstand-State") == "draft";
+}
+
 std::string joined(std::string list, const std::string& code)
 {
     return list.empty() ? code : list + ", " + code;
@@ -40,29 +56,90 @@ std::string joined(std::string list, const std::string& code)
 
 } // namespace
 
+namespace {
+
+/// One language that is not English, or why it cannot be used.
+core::Result<ui::Language> translation(const std::filesystem::path& file, const ui::Language& english)
+{
+    std::string bytes;
+    try {
+        bytes = read_file(file);
+    } catch (const std::runtime_error&) {
+        return core::refuse(core::Error::Kind::BadValue, "po",
+                            {file.string(), 0, "", "", "a file that this user may read"});
+    }
+    return ui::Language::parse(bytes, file.stem().string(), file.string(), english);
+}
+
+} // namespace
+
+LanguageFiles read_language_files(const std::filesystem::path& data_folder)
+{
+    const auto files = files_in(data_folder);
+    if (files.empty() || files.front().stem() != "en")
+        throw std::runtime_error("there is no language file en.po in " + (data_folder / "languages").string() +
+                                 "; put it there as it came with the program");
+    LanguageFiles read;
+    auto english = ui::Language::parse(read_file(files.front()), "en", files.front().string());
+    if (!english)
+        throw std::runtime_error("the English texts are broken, and nothing goes without them: " +
+                                 told(english.error()));
+    read.languages.push_back(std::move(*english));
+    for (const auto& file : std::span(files).subspan(1)) {
+        if (auto language = translation(file, read.languages.front()))
+            read.languages.push_back(std::move(*language));
+        else
+            read.refused.push_back({file.stem().string(), "a language is left out: " + told(language.error()) + "."});
+    }
+    std::ranges::stable_partition(read.languages, [](const auto& language) { return !language.is_draft(); });
+    return read;
+}
+
 std::vector<ui::Language> read_languages(const std::filesystem::path& data_folder)
 {
-    std::vector<ui::Language> languages;
-    for (const auto& file : files_in(data_folder)) {
-        auto language = ui::Language::parse(read_file(file), file.stem().string(), file.string());
-        if (!language)
-            throw std::runtime_error("a language file is broken: " + told(language.error()));
-        languages.push_back(std::move(*language));
-    }
-    if (languages.empty())
-        throw std::runtime_error("there is no language file in " + (data_folder / "languages").string());
+    auto languages = read_language_files(data_folder).languages;
+    std::erase_if(languages, [](const auto& language) { return language.is_draft(); });
     return languages;
+}
+
+namespace {
+
+std::string codes_of(const std::vector<ui::Language>& languages)
+{
+    std::string codes;
+    for (const auto& language : languages)
+        if (!language.is_draft())
+            codes = joined(codes, language.code());
+    return codes;
+}
+
+} // namespace
+
+const ui::Language& language_named(std::string_view code, const LanguageFiles& files)
+{
+    for (const auto& refused : files.refused)
+        if (refused.code == code)
+            throw std::invalid_argument(refused.sentence);
+    return language_named(code, files.languages);
+}
+
+const ui::Language& first_language(std::string_view code, const LanguageFiles& files)
+{
+    const bool broken = std::ranges::find(files.refused, code, &LanguageFiles::Refused::code) != files.refused.end();
+    return broken ? files.languages.front() : language_named(code, files);
 }
 
 const ui::Language& language_named(std::string_view code, const std::vector<ui::Language>& languages)
 {
-    std::string codes;
-    for (const auto& language : languages) {
-        if (language.code() == code)
-            return language;
-        codes = joined(codes, language.code());
-    }
-    throw std::invalid_argument("this station has no language \"" + std::string(code) + "\"; it has: " + codes);
+    const auto found = std::ranges::find(languages, code, &ui::Language::code);
+    if (found == languages.end())
+        throw std::invalid_argument("this station has no language \"" + std::string(code) +
+                                    "\"; it has: " + codes_of(languages));
+    if (found->is_draft())
+        throw std::invalid_argument(
+            "the language \"" + std::string(code) +
+            "\" is a draft, which only the leader desk offers; this station has: " + codes_of(languages));
+    return *found;
 }
 
 std::string language_codes(const std::filesystem::path& data_folder)
@@ -70,7 +147,8 @@ std::string language_codes(const std::filesystem::path& data_folder)
     std::string codes;
     try {
         for (const auto& file : files_in(data_folder))
-            codes = joined(codes, file.stem().string());
+            if (!is_draft_file(file))
+                codes = joined(codes, file.stem().string());
     } catch (const std::filesystem::filesystem_error&) { // help is there all the same
     }
     return codes;

@@ -96,6 +96,7 @@ void Session::ask_whether_there(int seconds_left)
         return;
     go(ScreenId::StillThere);
     say(Notice::Tone::Found, ""); // whoever looks elsewhere hears it
+    refresh();                    // no draft is asked in
 }
 
 void Session::forget()

@@ -87,6 +87,11 @@ void Session::say_settings_broken()
     say(Notice::Tone::Refused, TextId::notice_settings);
 }
 
+void Session::say_language_broken()
+{
+    say(Notice::Tone::Refused, TextId::notice_language);
+}
+
 void Session::say_catalog_broken()
 {
     say(Notice::Tone::Refused, TextId::notice_catalog_broken);
@@ -122,7 +127,7 @@ void Session::answer(const Scanned& scanned)
             place(scanned.products.front());
         break;
     case Answer::Unknown:
-        not_found(scanned.code, language().fill(TextId::notice_unknown, {{"code", scanned.code}}));
+        not_found(scanned.code);
         break;
     case Answer::Case:
         leave_not_found();
@@ -139,11 +144,11 @@ void Session::answer(const Scanned& scanned)
     }
 }
 
-void Session::not_found(const std::string& code, std::string words)
+void Session::not_found(const std::string& code)
 {
     state_.code = code;
-    say(Notice::Tone::Refused, std::move(words));
-    go(ScreenId::NotFound);
+    go(ScreenId::NotFound); // first: the screen decides about the language
+    say(Notice::Tone::Refused, TextId::notice_unknown, {{"code", code}});
 }
 
 /// That screen is about an earlier code, and its large digits would belie what is said of a later one.
@@ -172,10 +177,10 @@ void Session::place(core::Product product)
         before_.reset();                            // what was put away is no longer the last thing that happened
     }
     state_.newest = side;
-    say(Notice::Tone::Found, already ? TextId::notice_already : TextId::notice_found,
-        {{"name", name}, {"side", language().text(side_word(*side))}});
     state_.label_side = *side;
     go(state_.sides[0] && state_.sides[1] ? ScreenId::Pair : ScreenId::OneLabel);
+    say(Notice::Tone::Found, already ? TextId::notice_already : TextId::notice_found,
+        {{"name", name}, {"side", language().text(side_word(*side))}});
 }
 
 void Session::offer(const std::vector<core::Product>& products)
@@ -183,8 +188,8 @@ void Session::offer(const std::vector<core::Product>& products)
     state_.picks.clear();
     for (const auto& product : products)
         state_.picks.push_back({product.gtin, product.name, product.brand});
-    say(Notice::Tone::Found, TextId::notice_which);
     go(ScreenId::WhichProduct);
+    say(Notice::Tone::Found, TextId::notice_which);
 }
 
 void Session::perform(const ui::StartOver&)
@@ -219,7 +224,7 @@ void Session::perform(const ui::TakeBack&)
 
 void Session::perform(const ui::NextLanguage&)
 {
-    language_ = (language_ + 1) % languages_.size();
+    language_ = next_language();
 }
 
 void Session::perform(const ui::NextTextSize&)
@@ -267,7 +272,7 @@ void Session::perform(const ui::TakeProduct& asked)
     if (auto product = store_->find(asked.gtin))
         place(std::move(*product));
     else
-        not_found(asked.gtin.digits(), language().fill(TextId::notice_unknown, {{"code", asked.gtin.digits()}}));
+        not_found(asked.gtin.digits());
 }
 
 void Session::perform(const ui::TurnPage& asked)
@@ -306,7 +311,7 @@ void Session::camera_is(Camera camera)
 void Session::set_language(std::string_view code)
 {
     for (std::size_t i = 0; i < languages_.size(); ++i)
-        if (languages_[i].code() == code)
+        if (languages_[i].code() == code && !languages_[i].is_draft())
             language_ = i;
     refresh();
 }
@@ -327,6 +332,7 @@ void Session::show(ScreenId screen)
 /// Works out comparison and words again, so that no screen ever has to. Asks the catalog nothing: it may be broken.
 void Session::refresh()
 {
+    leave_draft();
     const auto& left = state_.sides[0];
     const auto& right = state_.sides[1];
     state_.comparison.reset();
@@ -347,7 +353,7 @@ void Session::refresh()
     refresh_found();
     refresh_desk();
     state_.can_take_back = before_.has_value();
-    state_.other_language = languages_[(language_ + 1) % languages_.size()].text(TextId::language_name);
+    state_.other_language = languages_[next_language()].text(TextId::language_name);
     switch (camera_) {
     case Camera::Off:
         state_.reader.clear();

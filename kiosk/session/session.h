@@ -25,12 +25,13 @@ namespace kiosk {
 /// One station's session. Not thread safe: lives on the screen's thread.
 class Session {
 public:
-    /// `languages` must not be empty and, like `store`, must outlive the session. Throws std::runtime_error when the
-    /// catalog is broken.
+    /// `languages` must begin with one that is no draft and, like `store`, must outlive the session. Throws
+    /// std::runtime_error when the catalog is broken.
     Session(catalog::Store& store, std::span<const ui::Language> languages, Settings settings = {});
 
     [[nodiscard]] const ui::State& state() const { return state_; }
-    [[nodiscard]] const ui::Language& language() const { return languages_[language_]; }
+    /// The language of the screen that is shown: never a draft but at the leader desk.
+    [[nodiscard]] const ui::Language& language() const;
 
     /// Performs what was asked for, in order. Throws std::runtime_error when the catalog is broken and needed.
     void apply(const ui::Actions& actions);
@@ -70,10 +71,14 @@ public:
     /// Says that a line of the settings could not be taken.
     void say_settings_broken();
 
+    /// Says that a language file could not be used.
+    void say_language_broken();
+
     /// Says that the catalog broke under the station; everything that needs no catalog goes on.
     void say_catalog_broken();
 
-    /// Sets language ("en"), text size and basis without a notice: for `render` and settings. Unknown ones are ignored.
+    /// Sets language ("en"), text size and basis without a notice: for `render` and settings. Unknown ones and
+    /// drafts are ignored.
     void set_language(std::string_view code);
     void set_text_percent(int percent);
     void show(ui::ScreenId screen);
@@ -160,10 +165,14 @@ private:
     void stop_voice();
     void say(ui::Notice::Tone tone, std::string words);
     void say(ui::Notice::Tone tone, ui::TextId id, std::initializer_list<ui::Fill> fills = {});
+    [[nodiscard]] bool may_speak(std::size_t language) const;
+    [[nodiscard]] std::size_t default_language() const;
+    [[nodiscard]] std::size_t next_language() const;
+    void leave_draft();
     void answer(const Scanned& scanned);
     void read_again(ui::State& state);
     void leave_not_found();
-    void not_found(const std::string& code, std::string words);
+    void not_found(const std::string& code);
     void offer(const std::vector<core::Product>& products);
     void refresh();
     void refresh_bundle();

@@ -59,7 +59,7 @@ private:
 
     test::TempFolder folder_;
     kiosk::StationCatalog catalog_{"", kiosk::data_folder(), [](const std::string&) { return std::nullopt; }};
-    std::vector<ui::Language> languages_ = kiosk::read_languages(kiosk::data_folder());
+    std::vector<ui::Language> languages_ = kiosk::read_language_files(kiosk::data_folder()).languages;
     kiosk::FontBytes fonts_ = kiosk::read_fonts();
     kiosk::Desk desk_;
     kiosk::Session session_{catalog_.store(), languages_};

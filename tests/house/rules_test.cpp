@@ -186,6 +186,7 @@ TEST_CASE("house: tests that mirror nothing, and shelves without tests, are told
 TEST_CASE("house: language files that differ are told")
 {
     const std::string en = "msgid \"\"\nmsgstr \"Language: en\\n\"\n\nmsgid \"hello\"\nmsgstr \"Hello {name}\"\n";
+    const std::string draft = "msgid \"\"\nmsgstr \"\"\n\"X-Pairstand-State: draft\\n\"\n\n";
     const auto with = [&](const std::string& es) {
         return Tree{{"config/languages/en.po", en}, {"config/languages/es.po", es}};
     };
@@ -197,6 +198,12 @@ TEST_CASE("house: language files that differ are told")
         {"one too many", with("msgid \"hello\"\nmsgstr \"{name}\"\nmsgid \"bye\"\nmsgstr \"Adiós\"\n"), 1},
         {"twice", with("msgid \"hello\"\nmsgstr \"{name}\"\nmsgid \"hello\"\nmsgstr \"{name}\"\n"), 1},
         {"no model", {{"config/languages/es.po", en}}, 1},
+        {"an accent beside its letter", with("msgid \"hello\"\nmsgstr \"Adio\xCC\x81s {name}\"\n"), 1},
+        {"a draft may lack a text", with(draft), 0},
+        {"and have an empty one", with(draft + "msgid \"hello\"\nmsgstr \"\"\n"), 0},
+        {"but no other placeholder", with(draft + "msgid \"hello\"\nmsgstr \"Hola {nombre}\"\n"), 1},
+        {"and no text that nobody knows", with(draft + "msgid \"bye\"\nmsgstr \"Adiós\"\n"), 1},
+        {"a draft to measure by", {{"config/languages/en.po", draft + "msgid \"hello\"\nmsgstr \"Hello\"\n"}}, 1},
     };
     check(languages_are_complete, cases);
 }

@@ -28,6 +28,7 @@ TEST_CASE("reference: every table in the folder is known, has rows and says how 
         Table{"daily_values.csv", 171},
         Table{"gtin.csv", 321},
         Table{"label_examples.csv", 196},
+        Table{"label_names.csv", 18},
         Table{"racc.csv", 170},
         Table{"rounding.csv", 139},
         Table{"rounding_examples.csv", 342},

@@ -59,7 +59,7 @@ core::Error fault(std::size_t row)
 {
     return {core::Error::Kind::BadValue, "many",
             core::Place{stick + "/labels for the pantry/own labels.csv", row, "saturated_fat_g", "two and a half",
-                        "an amount such as 2.5, or <0.5 for less than 0.5"}};
+                        "a number of g, such as 3 or \"less than 1\""}};
 }
 
 kiosk::SheetPreview sheet()

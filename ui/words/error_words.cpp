@@ -1,5 +1,7 @@
 #include "ui/words/error_words.h"
 
+#include "ui/words/core_words.h"
+
 namespace ui {
 namespace {
 
@@ -94,8 +96,10 @@ std::string where_in_settings(const core::Error& error, const Language& language
 std::string what(const core::Error& error, const Language& language)
 {
     const auto& place = error.place;
-    std::string text = language.fill(text_for(error), {{"found", place.found},
-                                                       {"expected", place.expected},
+    const bool is_cell = !place.column.empty(); // somebody's own words
+    const std::string found = is_cell ? place.found : core_words(place.found, language);
+    std::string text = language.fill(text_for(error), {{"found", found},
+                                                       {"expected", core_words(place.expected, language)},
                                                        {"column", place.column},
                                                        {"source", place.source},
                                                        {"detail", error.detail}});

@@ -2,6 +2,7 @@
 
 #include "core/label/grains.h"
 #include "core/label/sugars.h"
+#include "ui/words/core_words.h"
 
 #include <algorithm>
 
@@ -10,10 +11,10 @@ namespace {
 
 using Kind = core::FirstGrain::Kind;
 
-/// A citation as it stands; what no publication says is named so in the reader's language.
+/// A citation; what no publication says is named so in the reader's language.
 std::string source_words(std::string_view source, const Language& language)
 {
-    return source == "common practice" ? language.text(TextId::source_common) : std::string(source);
+    return core_words(source, language);
 }
 
 /// In the quotation marks that both languages' texts have.

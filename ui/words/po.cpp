@@ -82,7 +82,7 @@ class PoReader {
 public:
     explicit PoReader(std::string_view source) : source_(source) {}
 
-    core::Result<std::vector<PoMessage>> read(std::string_view text)
+    core::Result<PoFile> read(std::string_view text)
     {
         if (text.starts_with("\xEF\xBB\xBF"))
             fail(1, "", "a file without a byte order mark in front");
@@ -97,7 +97,7 @@ public:
             fail(number, "", "a msgstr behind the last msgid");
         if (error_)
             return tl::make_unexpected(*error_);
-        return std::move(messages_);
+        return std::move(file_);
     }
 
 private:
@@ -113,8 +113,10 @@ private:
     void close()
     {
         if (part_ == Part::Text && !message_.id.empty() && !fuzzy_)
-            messages_.push_back(message_);
+            file_.messages.push_back(message_);
         if (part_ == Part::Text) {
+            if (message_.id.empty())
+                file_.header = message_.text;
             if (!ids_.insert(message_.id).second)
                 fail(message_.line, message_.id, "each msgid once");
             if (!fuzzy_ && !message_.text.empty() && !message_.id.empty() && !same_line_ends(message_))
@@ -168,7 +170,7 @@ private:
     bool fuzzy_ = false;
     PoMessage message_;
     std::set<std::string> ids_;
-    std::vector<PoMessage> messages_;
+    PoFile file_;
     std::optional<Error> error_;
 };
 
@@ -176,7 +178,27 @@ private:
 
 core::Result<std::vector<PoMessage>> parse_po(std::string_view text, std::string_view source)
 {
+    auto file = parse_po_file(text, source);
+    if (!file)
+        return tl::make_unexpected(file.error());
+    return std::move(file->messages);
+}
+
+core::Result<PoFile> parse_po_file(std::string_view text, std::string_view source)
+{
     return PoReader(source).read(text);
+}
+
+std::string po_header_field(std::string_view header, std::string_view name)
+{
+    while (!header.empty()) {
+        const auto end = header.find('\n');
+        const auto line = header.substr(0, end);
+        if (line.starts_with(name) && line.substr(name.size()).starts_with(':'))
+            return std::string(trimmed(line.substr(name.size() + 1)));
+        header = end == std::string_view::npos ? std::string_view{} : header.substr(end + 1);
+    }
+    return {};
 }
 
 } // namespace ui

@@ -1,5 +1,6 @@
 #include "ui/words/rule_words.h"
 
+#include "ui/words/core_words.h"
 #include "ui/words/numbers.h"
 
 #include <algorithm>
@@ -328,7 +329,7 @@ std::string cited_rule(const Rule& rule, const Language& language)
     const auto name = rule_name(rule, language);
     const auto days = days_words(rule, language);
     return language.fill(days.empty() ? TextId::rule_cited : TextId::rule_cited_days,
-                         {{"name", name}, {"citation", rule.citation}, {"days", days}});
+                         {{"name", name}, {"citation", core_words(rule.citation, language)}, {"days", days}});
 }
 
 std::string answer_words(const Answer& answer, const Language& language)

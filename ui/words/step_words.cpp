@@ -1,6 +1,7 @@
 #include "core/figure/figure.h"
 #include "ui/words/basis_words.h"
 #include "ui/words/contradiction_words.h"
+#include "ui/words/core_words.h"
 #include "ui/words/numbers.h"
 #include "ui/words/pair_words.h"
 #include "ui/words/why_words.h"
@@ -61,7 +62,7 @@ std::string sizes_words(const core::Step& step, const core::Label& label, const 
 {
     const std::string low = shortest(step.span->low, false);
     const std::string high = shortest(step.span->high, true);
-    const std::string rule(step.citation);
+    const std::string rule = core_words(step.citation, language);
     if (step.kind == Kind::ServingStandsFor)
         return language.fill(TextId::why_serving_size, {{"size", core::measure_text(*label.serving.metric)},
                                                         {"low", low},
@@ -99,7 +100,7 @@ std::string percent_sentence(const core::Step& step, core::Nutrient nutrient, co
         return step.daily
                    ? language.fill(TextId::why_percent_counted, {{"percent", percent},
                                                                  {"daily", exact_words(*step.daily, nutrient, false)},
-                                                                 {"rule", std::string(step.citation)}})
+                                                                 {"rule", core_words(step.citation, language)}})
                    : "";
     if (!step.line || !step.line->percent)
         return "";
@@ -140,7 +141,7 @@ std::string exact_words(Content amount, core::Nutrient nutrient, bool up)
 std::string step_words(const core::Step& step, core::Nutrient nutrient, const core::Label& label, core::Basis basis,
                        const Language& language)
 {
-    const std::string rule(step.citation);
+    const std::string rule = core_words(step.citation, language);
     const auto range = [&] { return range_words(*step.range, nutrient, language); };
     switch (step.kind) {
     case Kind::Printed:

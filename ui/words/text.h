@@ -29,7 +29,7 @@ namespace ui {
     X(notice_found) X(notice_already) X(notice_unknown) X(notice_unreadable) X(notice_store_code) X(notice_coupon) \
     X(notice_case) X(notice_book) X(notice_not_assigned) X(notice_kept) X(notice_let_go) X(notice_both_kept) \
     X(notice_which) X(notice_started_over) X(notice_taken_back) X(notice_reloaded) X(notice_demo) X(notice_settings) \
-    X(notice_catalog_broken) X(camera_ready) X(camera_none) X(camera_stalled) \
+    X(notice_language) X(notice_catalog_broken) X(camera_ready) X(camera_none) X(camera_stalled) \
     /* Not found, which of two, choose by name */ \
     X(not_found_title) X(not_found_code) X(not_found_what_to_do) X(not_found_read_package) X(which_title) \
     X(which_lead) X(find_title) X(find_letters) X(find_space) X(find_by_aisle) X(find_lead) X(find_searching) \
@@ -186,6 +186,27 @@ namespace ui {
     X(doubt_young_food) X(doubt_duplicate) X(doubt_in_container) X(doubt_in_prepared) X(doubt_severity_wrong) \
     X(doubt_severity_likely) X(doubt_severity_unusual) X(audit_none) X(audit_some) X(audit_rule) X(audit_more) \
     X(audit_hidden) X(audit_approved) X(audit_no_rule) X(audit_no_product) X(audit_no_doubt) X(audit_no_catalog) \
+    /* What errors and citations name, as core and catalog say it in English */ \
+    X(want_gtin) X(want_name) X(want_brand) X(want_aisle) X(want_note) X(want_entered_on) X(want_household) \
+    X(want_serving_size) X(want_servings) X(want_net_quantity) X(want_nutrients) X(want_ingredients) \
+    X(want_contains) X(want_reference_food) X(want_yes_or_no) X(want_category) X(want_worked_back) \
+    X(want_second_worked_back) X(want_source) X(want_source_row) X(want_calories) X(want_amount) X(want_percent) \
+    X(want_price) X(want_day) X(want_second_column) X(want_second_figures) X(want_or_household) \
+    X(want_letters_shown) X(want_letters) X(want_formula) X(want_no_day) X(want_no_text) X(want_one_reading) \
+    X(want_one_sign) X(want_point) X(want_zeros) X(want_short_form) X(want_check_digit) X(want_store_code) \
+    X(want_no_coupon) X(want_no_book) X(want_product) X(want_all_digits) X(want_no_case) X(want_cells) \
+    X(want_row_once) X(want_number_once) X(want_column_once) X(want_csv) X(want_new_workbook) X(want_workbook) \
+    X(want_products) X(want_rows) X(want_header) X(want_quotes) X(want_no_password) X(want_at_most_bytes) \
+    X(want_at_most) X(want_no_more) X(want_no_more_bytes) X(want_packed) X(want_name_once) X(want_names_inside) \
+    X(want_usual_packing) X(want_no_bomb) X(want_shorter) X(want_no_type) X(want_not_deep) X(want_small_foods) \
+    X(want_small_rows) X(want_few_foods) X(want_travels) X(want_line) X(want_counter) X(want_setting) \
+    X(want_key_once) X(want_first_nutrients) X(want_rule_sets) X(want_auto_millimetres) X(want_millimetres) \
+    X(want_never_seconds) X(want_milliseconds) X(want_one_of) X(got_more) X(got_more_text) X(got_more_bytes) \
+    X(got_bytes) X(got_byte) X(got_rows) X(got_columns) X(got_cells) X(got_packed_files) X(got_no_text) \
+    X(got_old_workbook) X(got_no_workbook) X(got_locked_workbook) X(got_locked_file) X(got_quote) X(got_outside) \
+    X(got_rare_packing) X(got_grows) X(got_name_twice) X(got_long_mark) X(got_type) X(got_deep) \
+    X(cite_table_amended) X(cite_table) X(cite_table_bare) X(cite_to) X(cite_part) X(cite_apart) X(cite_classes) \
+    \
     /* The leader desk */ \
     X(load_taken_one) X(load_taken_many) X(load_into) X(load_replaced) X(load_differs_one) X(load_differs_many) \
     X(differs_before) X(differs_release) X(differs_serving_size) X(differs_more) X(load_row_left) X(load_rows_left) \

@@ -59,7 +59,7 @@ TEST_CASE("compare command: the settings hold, and a line that cannot be taken e
     CHECK(counter.compare() == 2);
     CHECK(counter.out.str().empty());
     CHECK(counter.err.str().starts_with("pairstand compare: " + counter.asked.settings +
-                                        ", line 2: found \"aims2\", expected one of these keys: aims"));
+                                        ", line 2: found \"aims2\", expected aims"));
 }
 
 // 21 CFR 101.61(b)(4): low sodium is 140 mg or less in the reference amount, 40 g for such cereals (101.12(b)).

@@ -82,5 +82,5 @@ TEST_CASE("settings file: a fault is one sentence with file, line, key, what was
               "station.conf, line 4, unit_price_rounding: found \"unit_price_rounding =\", expected this key once.",
               "station.conf, line 5: found \"x\", expected key = value."});
     CHECK(kiosk::settings_trouble(read, language("es")).front() ==
-          "station.conf, línea 2, aims: dice \"clas\", se esperaba class, label_2016 or label_older.");
+          "station.conf, línea 2, aims: dice \"clas\", se esperaba class, label_2016 o label_older.");
 }

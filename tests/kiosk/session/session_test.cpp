@@ -195,7 +195,8 @@ TEST_CASE("session: the language switch words everything again")
     station.scan(shelf::rice);
     CHECK(station.notice().find("Rice puffs") == 0);
     CHECK(station.notice().find("is now") == std::string::npos);
-    for (std::size_t i = 1; i < station_languages().size(); ++i)
+    const auto drafts = std::ranges::count_if(station_languages(), &ui::Language::is_draft);
+    for (std::size_t i = 1; i + static_cast<std::size_t>(drafts) < station_languages().size(); ++i)
         station.ask(ui::NextLanguage{});
     CHECK(station.session.language().code() == "en");
     CHECK(station.state().pair->rows.front().name == english);

@@ -19,8 +19,8 @@ core::Product food(const std::string& digits, const std::string& name, const std
 
 std::span<const ui::Language> station_languages()
 {
-    static const auto languages = kiosk::read_languages(std::string(PAIRSTAND_SOURCE) + "/config");
-    return languages;
+    static const auto files = kiosk::read_language_files(std::string(PAIRSTAND_SOURCE) + "/config");
+    return files.languages;
 }
 
 catalog::Store small_store(const std::string& brand)

@@ -8,7 +8,7 @@
 
 namespace test {
 
-/// The languages of the checkout: English first.
+/// The languages of the checkout as a station has them: English first, drafts last.
 [[nodiscard]] std::span<const ui::Language> station_languages();
 
 /// The numbers of the small catalog, 13 digits or as printed.

@@ -69,6 +69,28 @@ TEST_CASE("frame: every button of the bar stands in the same place on every scre
         }
 }
 
+TEST_CASE("frame: the other language is one touch away on every screen")
+{
+    const auto& english = test::language("en");
+    auto states = test::hard_states(english);
+    for (auto& more : {test::access_states(english), test::group_states(english)})
+        states.insert(states.end(), more.begin(), more.end());
+    std::set<ui::ScreenId> screens;
+    test::Headless screen;
+    for (const auto& [name, state] : states) {
+        screen.frame(state);
+        screens.insert(state.screen);
+        const auto offered = std::ranges::count_if(screen.notes(), [](const auto& note) {
+            return note.id == TextId::language_name && note.touchable && note.words == "Español";
+        });
+        if (offered != 1)
+            FAIL_CHECK(name, " offers the other language ", offered, " times");
+    }
+    for (const auto& known : ui::screens())
+        if (!screens.contains(known.id) && known.id != ui::ScreenId::Gallery) // which people never see
+            FAIL_CHECK(known.name, " was not looked at");
+}
+
 namespace {
 
 /// Puts a finger on that very place and lifts it, whatever stands there.
