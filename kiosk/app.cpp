@@ -119,6 +119,7 @@ void run(const StationArguments& arguments, Complaints& complaints)
         sound = std::make_unique<Sound>([&] { complain(language.text(ui::TextId::sound_none) + "."); }, &Window::wake);
     if (camera)
         camera->start();
+    session.asks_after(std::chrono::seconds{settings.settings.idle_seconds});
     const bool expected = arguments.camera != "auto" || !arguments.camera_source.empty();
     Loop({window, session, catalog, scans, camera.get(), expected, sound.get(), trace.get(),
           std::chrono::seconds{settings.settings.idle_seconds}, Milliseconds{settings.settings.switch_pace_ms},

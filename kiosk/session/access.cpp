@@ -55,6 +55,11 @@ void Session::may_measure(std::function<bool(float)> keep)
     state_.may_measure = true;
 }
 
+void Session::asks_after(std::chrono::seconds patience)
+{
+    state_.idle_seconds = std::max(0, static_cast<int>(patience.count()));
+}
+
 void Session::voice_is(bool there)
 {
     state_.voice.there = there;

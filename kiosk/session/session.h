@@ -94,6 +94,8 @@ public:
     void glass_is(float px_per_mm, float width_px);
     /// Lets Ways lead to Measure. `keep` saves pixels a millimetre and tells whether that worked.
     void may_measure(std::function<bool(float px_per_mm)> keep);
+    /// How long nobody may touch anything until the station asks; zero or less: it never does.
+    void asks_after(std::chrono::seconds patience);
     /// There is something to speak with, or no longer.
     void voice_is(bool there);
     /// Reading aloud has come to its end.

@@ -12,6 +12,7 @@ std::vector<NamedState> access_states(const ui::Language& language)
         auto ways = state_of(ScreenId::Ways, language);
         ways.voice.there = there;
         ways.may_measure = there;
+        ways.idle_seconds = there ? 300 : 90;
         states.push_back({there ? "ways" : "ways without a voice", ways});
     }
     auto measure = state_of(ScreenId::Measure, language);

@@ -31,7 +31,7 @@ const std::string& said_by(const Note& note)
 
 } // namespace
 
-std::vector<std::string> sentences_of(const Stop& stop, const Notes& notes, const Language& language)
+std::vector<std::string> sentences_of(const Stop& stop, const Notes& notes, const Language& language, Headings headings)
 {
     std::string words = said_by(notes[stop.note]);
     for (const std::size_t inside : stop.with)
@@ -40,11 +40,18 @@ std::vector<std::string> sentences_of(const Stop& stop, const Notes& notes, cons
     if (stop.touchable)
         words = language.fill(notes[stop.note].chosen ? TextId::voice_button_chosen : TextId::voice_button,
                               {{"words", words}});
+    else if (headings == Headings::Said && notes[stop.note].role == Role::Heading)
+        words = language.fill(TextId::voice_heading, {{"words", words}});
     std::vector<std::string> all;
     for (const auto& sentence : sentences(words))
         if (auto said = spoken(sentence, language); !said.empty())
             all.push_back(std::move(said));
     return all;
+}
+
+Headings Narrator::headings() const
+{
+    return voice_.mode == VoiceMode::Only ? Headings::Said : Headings::Plain;
 }
 
 void Narrator::follow(const VoiceState& voice, const Heard& heard, Focus& focus)
@@ -98,7 +105,7 @@ void Narrator::begin_screen(const Heard& heard, Focus& focus, bool asked, bool a
 /// What stood on the screen, so that a change of it is noticed.
 void Narrator::remember(const Heard& heard, const Focus& focus)
 {
-    at_ = focus.at() ? sentences_of(*focus.at(), heard.notes, heard.language) : std::vector<std::string>{};
+    at_ = focus.at() ? sentences_of(*focus.at(), heard.notes, heard.language, headings()) : std::vector<std::string>{};
     all_.clear();
     for (const Note& note : heard.notes)
         all_ += note.words + '\n';
@@ -123,7 +130,7 @@ void Narrator::say_what_changed(const Heard& heard, const Focus& focus)
 
 void Narrator::add(const Stop& stop, const Heard& heard, std::vector<Piece>& pieces)
 {
-    for (auto& sentence : sentences_of(stop, heard.notes, heard.language))
+    for (auto& sentence : sentences_of(stop, heard.notes, heard.language, headings()))
         pieces.push_back({std::move(sentence), stop.note});
 }
 

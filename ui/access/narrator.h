@@ -28,8 +28,12 @@ struct VoiceOrder {
     bool operator==(const VoiceOrder&) const = default;
 };
 
+/// Whether a heading is told as one: to who cannot see it, not to who is read to.
+enum class Headings { Plain, Said };
+
 /// What a place says, in one utterance a sentence: its words, those of what stands in it, and that it can be pressed.
-[[nodiscard]] std::vector<std::string> sentences_of(const Stop& stop, const Notes& notes, const Language& language);
+[[nodiscard]] std::vector<std::string> sentences_of(const Stop& stop, const Notes& notes, const Language& language,
+                                                    Headings headings = Headings::Plain);
 
 /// What is to be heard of a screen that has just come up.
 struct Heard {
@@ -63,6 +67,7 @@ private:
         std::optional<std::size_t> note;
     };
     static void add(const Stop& stop, const Heard& heard, std::vector<Piece>& pieces);
+    [[nodiscard]] Headings headings() const;
     void begin_screen(const Heard& heard, Focus& focus, bool asked, bool another);
     void remember(const Heard& heard, const Focus& focus);
     void say_what_changed(const Heard& heard, const Focus& focus);

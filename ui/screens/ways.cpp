@@ -5,6 +5,7 @@
 #include "ui/screens/all.h"
 #include "ui/words/numbers.h"
 
+#include <string>
 #include <utility>
 
 namespace ui {
@@ -46,6 +47,14 @@ void add_voice(const Ui& ui, const State& state, float width, std::vector<Block>
                width, blocks, asked);
 }
 
+/// How long one may do nothing, before one is asked (WCAG 2.2, 2.2.6).
+std::string idle_words(int seconds, const Language& language)
+{
+    const bool minutes = seconds >= 120 && seconds % 60 == 0;
+    return language.fill(minutes ? TextId::ways_idle_minutes : TextId::ways_idle_seconds,
+                         {{"n", std::to_string(minutes ? seconds / 60 : seconds)}});
+}
+
 } // namespace
 
 void ways_screen(const Ui& ui, const State& state, Actions& asked)
@@ -65,6 +74,10 @@ void ways_screen(const Ui& ui, const State& state, Actions& asked)
     add_voice(ui, state, width, blocks, asked);
     heading(TextId::ways_switch, gap);
     add_words(ui, language.text(TextId::ways_switch_lead), Style::Note, Role::Text, width, 0, blocks);
+    if (state.idle_seconds > 0) {
+        heading(TextId::ways_time, gap);
+        add_words(ui, idle_words(state.idle_seconds, language), Style::Note, Role::Text, width, 0, blocks);
+    }
     if (state.may_measure) {
         heading(TextId::measure_title, gap);
         add_offers(ui, {{language.text(TextId::ways_measure), TextId::ways_measure, false, OpenMeasure{}}}, width,

@@ -337,6 +337,13 @@ private:
         return found == std::end(units) ? nullptr : found;
     }
 
+    /// The "g" of "101.9(g)" and of "101.9(c)(8)(g)".
+    [[nodiscard]] bool in_a_paragraph() const
+    {
+        const auto size = said_.size();
+        return size >= 2 && said_[size - 1] == '(' && (is_digit(said_[size - 2]) || said_[size - 2] == ')');
+    }
+
     void word()
     {
         for (const auto pair : split(language_.text(TextId::spoken_short), '|'))
@@ -344,7 +351,7 @@ private:
                 equals != 0 && equals != std::string_view::npos && rest_.starts_with(pair.substr(0, equals)))
                 return say(pair.substr(equals + 1), equals);
         const auto word = word_at(rest_);
-        if (const auto* const unit = unit_at(rest_, true)) {
+        if (const auto* const unit = in_a_paragraph() ? nullptr : unit_at(rest_, true)) {
             auto many = form(unit->id, 1);
             return say(many.erase(0, many.find_first_not_of(' ')), unit->sign.size());
         }

@@ -15,13 +15,14 @@ namespace ui {
     X(language_name) X(button_back) X(button_start_over) X(button_take_back) X(button_text_size) \
     X(button_read_aloud) X(voice_pause) X(voice_go_on) X(voice_again) X(voice_slower) X(voice_faster) \
     X(voice_quieter) X(voice_louder) X(voice_stop) X(voice_only) X(voice_only_off) X(voice_only_how) X(voice_button) \
-    X(voice_button_chosen) X(voice_side) X(button_ways) X(ways_text) X(ways_colours) X(theme_paper) X(theme_night) \
-    X(theme_plain) X(ways_voice) X(ways_voice_lead) X(ways_no_voice) X(ways_switch) X(ways_switch_lead) \
-    X(ways_measure) X(measure_title) X(measure_lead) X(measure_much_smaller) X(measure_smaller) X(measure_larger) \
-    X(measure_much_larger) X(measure_keep) X(notice_measured) X(notice_not_measured) X(still_there_title) \
-    X(still_there_lead) X(still_there_go_on) X(button_group_view) X(button_choose_by_name) X(button_by_name) \
-    X(button_keep) X(button_kept) X(button_page_before) X(button_page_next) X(page_of) X(button_open_label) \
-    X(button_compare) X(left) X(right) X(side_left) X(side_right) \
+    X(voice_heading) X(voice_button_chosen) X(voice_side) X(button_ways) X(ways_text) X(ways_colours) X(theme_paper) \
+    X(theme_night) X(theme_plain) X(ways_voice) X(ways_voice_lead) X(ways_no_voice) X(ways_switch) \
+    X(ways_switch_lead) X(ways_measure) X(ways_time) X(ways_idle_minutes) X(ways_idle_seconds) X(measure_title) \
+    X(measure_lead) X(measure_much_smaller) X(measure_smaller) X(measure_larger) X(measure_much_larger) \
+    X(measure_keep) X(notice_measured) X(notice_not_measured) X(still_there_title) X(still_there_lead) \
+    X(still_there_go_on) X(button_group_view) X(button_choose_by_name) X(button_by_name) X(button_keep) \
+    X(button_kept) X(button_page_before) X(button_page_next) X(page_of) X(button_open_label) X(button_compare) \
+    X(left) X(right) X(side_left) X(side_right) \
     /* Welcome */ \
     X(welcome_title) X(welcome_lead) X(welcome_first) X(welcome_second) X(welcome_waiting) X(welcome_caution) \
     X(welcome_bundle) \
@@ -206,7 +207,6 @@ namespace ui {
     X(got_old_workbook) X(got_no_workbook) X(got_locked_workbook) X(got_locked_file) X(got_quote) X(got_outside) \
     X(got_rare_packing) X(got_grows) X(got_name_twice) X(got_long_mark) X(got_type) X(got_deep) \
     X(cite_table_amended) X(cite_table) X(cite_table_bare) X(cite_to) X(cite_part) X(cite_apart) X(cite_classes) \
-    \
     /* The leader desk */ \
     X(load_taken_one) X(load_taken_many) X(load_into) X(load_replaced) X(load_differs_one) X(load_differs_many) \
     X(differs_before) X(differs_release) X(differs_serving_size) X(differs_more) X(load_row_left) X(load_rows_left) \
@@ -245,7 +245,7 @@ namespace ui {
     X(spoken_1_8) X(spoken_3_8) X(spoken_5_8) X(spoken_7_8) X(spoken_fraction) X(spoken_half_alone) X(spoken_mixed) \
     X(spoken_part_of) X(spoken_less_than) X(spoken_more_than) X(spoken_at_most) X(spoken_at_least) X(spoken_times) \
     X(spoken_divided) X(spoken_equals) X(spoken_plus) X(spoken_minus) X(spoken_plus_minus) X(spoken_to) \
-    X(spoken_and) X(spoken_short) // clang-format on
+    X(spoken_and) X(spoken_short)// clang-format on
 
 /// The name of a fixed text.
 enum class TextId {

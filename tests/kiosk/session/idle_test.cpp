@@ -110,3 +110,15 @@ TEST_CASE("session: the glass is measured with a card, and kept")
     CHECK(station.state().px_per_mm == kept);
     CHECK(station.state().screen == ui::ScreenId::Welcome);
 }
+
+TEST_CASE("idle: See and hear tells how long one may do nothing")
+{
+    test::Station station;
+    const auto told = [&station](int seconds) {
+        station.session.asks_after(std::chrono::seconds{seconds});
+        return station.state().idle_seconds;
+    };
+    CHECK(told(300) == 300);
+    CHECK(told(-1) == 0);
+    CHECK(told(0) == 0);
+}

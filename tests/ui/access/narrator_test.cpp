@@ -4,6 +4,8 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
+
 namespace {
 
 using What = ui::VoiceOrder::What;
@@ -200,4 +202,20 @@ TEST_CASE("narrator: the voice alone says how it is worked, then the first words
     ++reading.notices;
     reading.frame();
     CHECK(reading.listen() == Said{"Done."});
+}
+
+TEST_CASE("narrator: who cannot see hears what is a heading, who is read to does not")
+{
+    const ui::Notes notes{{"Less of", ui::Role::Heading, std::nullopt, {0, 0}, {100, 30}, false, 24}};
+    const ui::Stop stop{.note = 0};
+    CHECK(ui::sentences_of(stop, notes, test::language("en"), ui::Headings::Said) == Said{"Less of, heading"});
+    CHECK(ui::sentences_of(stop, notes, test::language("es"), ui::Headings::Said) == Said{"Less of, título"});
+    CHECK(ui::sentences_of(stop, notes, test::language("en")) == Said{"Less of"});
+    Reading reading;
+    reading.frame();
+    reading.voice.mode = ui::VoiceMode::Only;
+    ++reading.voice.begun;
+    reading.frame();
+    const auto said = reading.listen();
+    CHECK(std::ranges::count(said, "Heading, heading") == 1);
 }

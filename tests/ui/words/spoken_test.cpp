@@ -122,6 +122,8 @@ TEST_CASE("spoken: numbers, money, codes and dates")
         {"from to", "5-8, 5–8", "5 to 8, 5 to 8", "5 a 8, 5 a 8"},
         {"counted nouns", "1 porción, 1 paquete", "1 porción, 1 paquete", "una porción, un paquete"},
         {"one that counts nothing", "1 de 3", "1 de 3", "1 de 3"},
+        {"a paragraph that looks like a unit", "21 CFR 101.9(g), 101.30(h)(g)", "21 CFR 101.9(g), 101.30(h)(g)",
+         "21 CFR 101.9(g), 101.30(h)(g)"},
         {"a paragraph of a law", "21 CFR 101.9(c)(8)(iii)", "21 CFR 101.9(c)(8)(iii)", "21 CFR 101.9(c)(8)(iii)"},
     };
     for (const auto& c : cases)
