@@ -12,6 +12,7 @@
 #include "ui/state.h"
 #include "ui/words/language.h"
 
+#include <chrono>
 #include <functional>
 #include <initializer_list>
 #include <optional>

@@ -128,7 +128,7 @@ void Narrator::say_what_changed(const Heard& heard, const Focus& focus)
         begin(std::move(pieces));
 }
 
-void Narrator::add(const Stop& stop, const Heard& heard, std::vector<Piece>& pieces)
+void Narrator::add(const Stop& stop, const Heard& heard, std::vector<Piece>& pieces) const
 {
     for (auto& sentence : sentences_of(stop, heard.notes, heard.language, headings()))
         pieces.push_back({std::move(sentence), stop.note});

@@ -66,7 +66,7 @@ private:
         std::string words;
         std::optional<std::size_t> note;
     };
-    static void add(const Stop& stop, const Heard& heard, std::vector<Piece>& pieces);
+    void add(const Stop& stop, const Heard& heard, std::vector<Piece>& pieces) const;
     [[nodiscard]] Headings headings() const;
     void begin_screen(const Heard& heard, Focus& focus, bool asked, bool another);
     void remember(const Heard& heard, const Focus& focus);
