@@ -10,6 +10,7 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <cstdlib>
 #include <string>
 #include <vector>
 
@@ -161,6 +162,34 @@ TEST_CASE("pictures: find by name reads as it says")
            {ScreenId::FindByName, "es", 1920, 1080, 100, serving, 1, "cereales"},
            {ScreenId::FindByName, "es", 800, 1280, 200, serving, 2, "yogur"},
            {ScreenId::FindByName, "en", 1280, 800, 200, serving, 1, "no such food"}});
+}
+
+// All of 24 a screen take a quarter of an hour: PAIRSTAND_ALL_PICTURES=1 asks for them. Else each screen has its turn
+// at one.
+TEST_CASE("pictures: every screen reads as it says, in a window, language and text size of its turn")
+{
+    struct Window {
+        int width;
+        int height;
+    };
+    constexpr Window windows[] = {{1280, 800}, {1920, 1080}, {800, 1280}};
+    const bool all = std::getenv("PAIRSTAND_ALL_PICTURES") != nullptr;
+    std::vector<Case> cases;
+    std::size_t turn = 0;
+    std::size_t looked_at = 0;
+    for (const auto& screen : ui::screens()) {
+        if (++looked_at % PAIRSTAND_ONE_IN != 0)
+            continue;
+        std::size_t at = 0;
+        for (const auto& window : windows)
+            for (const std::string language : {"en", "es"})
+                for (const int percent : ui::text_percents)
+                    if (constexpr std::size_t combinations = 24; all || at++ == turn % combinations)
+                        cases.push_back({screen.id, language, window.width, window.height, percent});
+        turn += 7; // shares no divisor with 24: every combination has its turn
+    }
+    CHECK(cases.size() >= ui::screens().size() / PAIRSTAND_ONE_IN);
+    check(cases);
 }
 
 TEST_CASE("pictures: the reading back fails where the picture does not show what was said")
