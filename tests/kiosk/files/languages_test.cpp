@@ -3,6 +3,7 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <stdexcept>
 
 namespace {
@@ -66,6 +67,10 @@ TEST_CASE("languages: a broken translation is left out with one sentence, and th
         REQUIRE(at != std::string::npos);
         return po.replace(at, what.size(), with);
     };
+    const auto row_of = [&good](const std::string& id) {
+        const auto before = good.begin() + static_cast<std::ptrdiff_t>(good.find("msgid \"" + id + "\""));
+        return " row " + std::to_string(std::count(good.begin(), before, '\n') + 1);
+    };
     struct Case {
         std::string why;
         std::string po;
@@ -73,20 +78,24 @@ TEST_CASE("languages: a broken translation is left out with one sentence, and th
     };
     const Case cases[] = {
         {"another placeholder", changed("{n} de {all}", "{n} de {todas}"),
-         " row 163: found \"page_of\" instead of the placeholders of en.po, {all} {n}; correct that row or take it "
-         "out."},
+         row_of("page_of") +
+             ": found \"page_of\" instead of the placeholders of en.po, {all} {n}; correct that row or take it "
+             "out."},
         {"an unknown name", changed("\"button_back\"", "\"button_bakc\""),
-         " row 13: found \"button_bakc\" instead of the name of a text of this program, as in en.po; correct that row "
-         "or "
-         "take it out."},
+         row_of("button_back") +
+             ": found \"button_bakc\" instead of the name of a text of this program, as in en.po; correct that row "
+             "or "
+             "take it out."},
         {"a text is missing", changed("msgstr \"Atrás\"", "msgstr \"\""),
-         " row 13: the text button_back is missing, empty or marked fuzzy; translate it, or mark the file with the "
-         "line "
-         "\"X-Pairstand-State: draft\\n\" in its header, so that English stands in for it."},
+         row_of("button_back") +
+             ": the text button_back is missing, empty or marked fuzzy; translate it, or mark the file with the "
+             "line "
+             "\"X-Pairstand-State: draft\\n\" in its header, so that English stands in for it."},
         {"an accent beside its letter", changed("Atrás", "Atra\xCC\x81s"),
-         " row 13: found \"button_back\" instead of text in Unicode normalization form C, as most editors write it "
-         "(uconv "
-         "-x nfc makes it so); correct that row or take it out."},
+         row_of("button_back") +
+             ": found \"button_back\" instead of text in Unicode normalization form C, as most editors write it "
+             "(uconv "
+             "-x nfc makes it so); correct that row or take it out."},
         {"no language file", "Atrás\n",
          " row 1: found \"Atrás\" instead of msgid \"...\", msgstr \"...\" or a comment; correct that row or take it "
          "out."},
