@@ -212,6 +212,7 @@ TEST_CASE("narrator: who cannot see hears what is a heading, who is read to does
     CHECK(ui::sentences_of(stop, notes, test::language("es"), ui::Headings::Said) == Said{"Less of, título"});
     CHECK(ui::sentences_of(stop, notes, test::language("en")) == Said{"Less of"});
     Reading reading;
+    reading.notes.front().role = ui::Role::Heading;
     reading.frame();
     reading.voice.mode = ui::VoiceMode::Only;
     ++reading.voice.begun;
