@@ -91,7 +91,9 @@ LanguageFiles read_language_files(const std::filesystem::path& data_folder)
         else
             read.refused.push_back({file.stem().string(), "a language is left out: " + told(language.error()) + "."});
     }
-    std::ranges::stable_partition(read.languages, [](const auto& language) { return !language.is_draft(); });
+    // Clang 14 cannot compile what std::ranges would return here.
+    std::stable_partition(read.languages.begin(), read.languages.end(),
+                          [](const auto& language) { return !language.is_draft(); });
     return read;
 }
 

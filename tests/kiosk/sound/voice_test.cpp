@@ -88,7 +88,8 @@ Samples heard_words(const kiosk::Utterance& utterance, int volume)
 /// Where the tone begins; the end when it was not heard whole.
 std::size_t place_of(const Samples& tone, const Samples& heard)
 {
-    return static_cast<std::size_t>(std::ranges::search(heard, tone).begin() - heard.begin());
+    const auto at = std::search(heard.begin(), heard.end(), tone.begin(), tone.end());
+    return static_cast<std::size_t>(at - heard.begin());
 }
 
 bool tone_came(const test::DiskCard& card, Tone tone)

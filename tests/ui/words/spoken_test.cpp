@@ -159,6 +159,7 @@ TEST_CASE("spoken: nothing that a voice would spell out is left on any screen")
     // A unit's sign by itself, percent, what stands between figures or is a mark.
     const std::regex unsaid("(^|[^A-Za-z0-9'])(g|mg|mcg|kg|mL|ml|oz|lb|lbs|tbsp|tsp|DV|VD|IU)($|[^A-Za-z0-9'])"
                             "|[0-9] ?L($|[^A-Za-z])|%|[0-9]/[0-9]|[0-9],[0-9]{3}|[$<>=+\n]|·|×|÷|≤|≥|½|→|←|✓|•");
+    const std::regex paragraph("[0-9)]\\([a-z]\\)"); // the "g" of 21 CFR 101.9(g) is no unit
     std::set<std::string> seen;
     for (const std::string code : {"en", "es"}) {
         test::Headless screen({1280, 800}, 100, code);
@@ -166,7 +167,7 @@ TEST_CASE("spoken: nothing that a voice would spell out is left on any screen")
             do {
                 screen.frame(state);
                 for (const auto& note : screen.notes()) {
-                    const auto said = spoken(note.words, language(code));
+                    const auto said = std::regex_replace(spoken(note.words, language(code)), paragraph, "");
                     if (seen.insert(code + note.words).second && std::regex_search(said, unsaid))
                         FAIL_CHECK(name, " in ", code, ": \"", note.words, "\" is said as \"", said, "\"");
                 }
