@@ -119,7 +119,7 @@ struct State {
     int distance_mm = 500;        ///< from which one person reads
     int group_distance_mm = 2500; ///< from which a group reads GroupView
     int card_px = 0;              ///< the width of the card that Measure draws
-    int idle_seconds = 0; ///< without a touch, until the station asks whether somebody is there; 0: never
+    int idle_seconds = 0;         ///< without a touch, until the station asks whether somebody is there; 0: never
     bool may_measure = false;     ///< whether Ways leads to Measure
     int seconds_left = 0;         ///< until StillThere goes back to the start
     std::string other_language;   ///< the name of the language that the button changes to
