@@ -245,7 +245,8 @@ namespace ui {
     X(spoken_1_8) X(spoken_3_8) X(spoken_5_8) X(spoken_7_8) X(spoken_fraction) X(spoken_half_alone) X(spoken_mixed) \
     X(spoken_part_of) X(spoken_less_than) X(spoken_more_than) X(spoken_at_most) X(spoken_at_least) X(spoken_times) \
     X(spoken_divided) X(spoken_equals) X(spoken_plus) X(spoken_minus) X(spoken_plus_minus) X(spoken_to) \
-    X(spoken_and) X(spoken_short)// clang-format on
+    X(spoken_and) X(spoken_short)
+// clang-format on
 
 /// The name of a fixed text.
 enum class TextId {
