@@ -150,9 +150,13 @@ void Session::perform(const ui::ReadAloud&)
 
 void Session::perform(const ui::ToggleVoiceOnly&)
 {
+    if (!state_.voice.there) {
+        say(Notice::Tone::Refused, TextId::ways_no_voice);
+        return;
+    }
     const bool ends = state_.voice.mode == VoiceMode::Only;
     stop_voice();
-    if (!ends && state_.voice.there)
+    if (!ends)
         state_.voice.mode = VoiceMode::Only;
 }
 

@@ -74,20 +74,21 @@ void Narrator::follow(const VoiceState& voice, const Heard& heard, Focus& focus)
         say_again();
     const bool asked = voice.begun != before.begun || voice.mode != before.mode;
     if (asked || another || answered)
-        begin_screen(heard, focus, asked, another);
+        begin_screen(heard, focus, {asked, another, answered});
     else
         say_what_changed(heard, focus);
 }
 
 /// Who cannot see the screen hears its first words and goes on by keys; who is read to hears all of it.
-void Narrator::begin_screen(const Heard& heard, Focus& focus, bool asked, bool another)
+void Narrator::begin_screen(const Heard& heard, Focus& focus, Because because)
 {
+    const auto [asked, another, answered] = because;
     const bool only = voice_.mode == VoiceMode::Only;
     std::vector<Piece> pieces;
     if (only && asked)
         for (const auto& sentence : sentences(heard.language.text(TextId::voice_only_how)))
             pieces.push_back({sentence, std::nullopt});
-    else if (!heard.notice.empty() && !asked)
+    else if (!heard.notice.empty() && answered && !asked)
         pieces.push_back({ui::spoken(heard.notice, heard.language), std::nullopt});
     if (only && (asked || another))
         focus.move(Move::First, StopsAt::Everything);

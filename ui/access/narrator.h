@@ -68,7 +68,13 @@ private:
     };
     void add(const Stop& stop, const Heard& heard, std::vector<Piece>& pieces) const;
     [[nodiscard]] Headings headings() const;
-    void begin_screen(const Heard& heard, Focus& focus, bool asked, bool another);
+    /// Why a screen is told from its beginning.
+    struct Because {
+        bool asked = false;    ///< somebody wants to be read to
+        bool another = false;  ///< another screen or page came up
+        bool answered = false; ///< something new is to be said of a scan or a touch
+    };
+    void begin_screen(const Heard& heard, Focus& focus, Because because);
     void remember(const Heard& heard, const Focus& focus);
     void say_what_changed(const Heard& heard, const Focus& focus);
     void begin(std::vector<Piece> pieces);

@@ -143,12 +143,13 @@ float most_lines_of_name(const Ui& ui)
 std::string notice_words(const Ui& ui, const State& state, float width)
 {
     const auto& words = state.notice.words;
-    const bool begins_with_name = std::ranges::any_of(state.sides, [&words](const auto& held) {
+    const auto named = std::ranges::find_if(state.sides, [&words](const auto& held) {
         return held && !held->product.name.empty() && words.starts_with(held->product.name);
     });
-    if (!begins_with_name || !ui.look.sizes.crowded_bar())
+    if (named == state.sides.end() || !ui.look.sizes.crowded_bar())
         return words;
-    return cut_to_lines(ui, words, Style::Bar, width, most_lines_of_name(ui), Leave::Beginning);
+    const auto& name = (*named)->product.name;
+    return cut_to_lines(ui, name, Style::Bar, width, most_lines_of_name(ui), words.substr(name.size()));
 }
 
 /// The room for what is said of the two sides, kept also while nothing is said: rows must not come and go with it.

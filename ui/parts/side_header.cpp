@@ -163,6 +163,14 @@ bool stacked(const Ui& ui, const State& state, float width, HeadSize size)
     return size == HeadSize::Short && (too_wide(Side::Left) || too_wide(Side::Right));
 }
 
+/// The notes from there on are told with their side, which who looks at them sees by their place.
+void say_side(const Ui& ui, Side side, std::size_t first_note)
+{
+    const auto& place = ui.language.text(side == Side::Left ? TextId::left : TextId::right);
+    for (std::size_t i = first_note; i < ui.notes.size(); ++i)
+        ui.notes[i].said = ui.language.fill(TextId::voice_side, {{"side", place}, {"words", ui.notes[i].words}});
+}
+
 void keep_button(const Ui& ui, const State& state, Side side, Style style, const Area& area, Actions& asked)
 {
     const auto& held = state.sides[index_of(side)];
@@ -170,6 +178,7 @@ void keep_button(const Ui& ui, const State& state, Side side, Style style, const
     if (button(ui, keep_words(ui, state, side), kept ? TextId::button_kept : TextId::button_keep, area,
                {style, kept, false, Align::Centre}))
         asked.push_back(ToggleKeep{side});
+    say_side(ui, side, ui.notes.size() - 1);
 }
 
 /// The name, underlined while it is what changed last, and the area around it that opens its label.
@@ -224,7 +233,9 @@ void head(const Ui& ui, const State& state, Side side, const Area& area, HeadSiz
     text_in(ui, place_line(words), Style::Note, first, Align::Left, Role::Text, colours.hue);
     name_line(ui, state, side, words.name, style, top, touch, asked);
     keep_button(ui, state, side, Style::Note, keep.cut_top(sizes.target), asked);
+    const std::size_t first_of_facts = ui.notes.size();
     text(ui, servings_and_net(ui, words, rest.width()), Style::Note, rest);
+    say_side(ui, side, first_of_facts);
 }
 
 /// The lines of one side that the short head leaves out. What a package holds belongs to its servings.
@@ -304,7 +315,9 @@ std::vector<Block> fact_pieces(const Ui& ui, const State& state, Side side, floa
                  if (marked)
                      mark(ui, side, {place.low.x + radius, place.low.y + line_height(ui, Style::Note) / 2}, radius);
                  place.cut_left(mark_room(ui));
+                 const std::size_t first_note = ui.notes.size();
                  text(ui, line, Style::Note, place);
+                 say_side(ui, side, first_note);
              },
              false, marked ? ui.look.sizes.unit : 0});
     }
@@ -338,8 +351,10 @@ void draw_facts(const Ui& ui, const State& state, const Area& area, HeadFacts fa
             place = left_over.cut_top(facts_of_side(ui, state, side, left_over.width(), facts));
         mark(ui, side, {place.low.x + radius, place.low.y + line_height(ui, Style::Note) / 2}, radius);
         place.cut_left(mark_room(ui));
+        const std::size_t first_note = ui.notes.size();
         for (const auto& line : lines_of(state, side, facts))
             place.cut_top(text(ui, line, Style::Note, place));
+        say_side(ui, side, first_note);
     }
 }
 

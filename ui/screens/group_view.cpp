@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <memory>
 
 namespace ui {
 namespace {
@@ -97,6 +98,12 @@ std::vector<Block> blocks_of(const Ui& ui, const RowWords& row, float width)
     add_words(ui, row.finding, Style::Text, Role::Text, width, ui.look.sizes.unit, blocks);
     for (const auto& remark : row.remarks)
         add_words(ui, remark, Style::Text, Role::Text, width, ui.look.sizes.unit, blocks);
+    // What goes on over the next page is told by its name there too.
+    std::vector<Block> name;
+    add_words(ui, row.name, Style::Bar, Role::Heading, width, 0, name);
+    if (name.size() == 1)
+        for (std::size_t i = 1; i < blocks.size(); ++i)
+            blocks[i].again = std::make_shared<const Block>(name.front());
     return blocks;
 }
 

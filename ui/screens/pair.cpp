@@ -325,9 +325,9 @@ void pair_screen(const Ui& ui, const State& state, Actions& asked)
         draw_opening(ui, state, *state.pair, rest.cut_top(opening_of(ui, *state.pair, width).height), asked);
     else if (first)
         draw_basis_bar(ui, state, *state.pair, rest.cut_top(basis_bar(ui, *state.pair, width).whole), asked);
-    else if (above.full)
+    else if (above.full && state.pair->shown_instead.empty())
         draw_basis_bar(ui, state, *state.pair, rest.cut_top(above.basis_again), asked);
-    else
+    else // also where the button that was touched would name figures that are not these
         text(ui, basis_heading(*state.pair, state.basis), Style::Bar, rest.cut_top(above.basis_again));
     rest.cut_top(unit);
     draw_page(blocks, pages, rest);

@@ -86,14 +86,22 @@ void line_5_20_scale(const Ui& ui, const Area& area)
 {
     const Area track = track_of(ui, area);
     const std::pair<const char*, float> figures[] = {{"5%", 0.25F}, {"20%", 0.625F}, {"100%", 1.0F}};
+    const auto begin_of = [&](const char* words, float at, Style style) {
+        const float width = text_width(ui, words, style);
+        return std::min(track.low.x + at * track.width() - width / 2, area.high.x - width);
+    };
+    // A short line under large letters has smaller ones: 5 and 20 must both stand there.
+    const float of_5 = begin_of("5%", 0.25F, Style::QuietNote) + text_width(ui, "5%", Style::QuietNote);
+    const bool both = begin_of("20%", 0.625F, Style::QuietNote) > of_5 + ui.look.sizes.unit / 2;
+    const Style style = both ? Style::QuietNote : Style::Bar;
     float free_from = area.low.x;
     for (const auto& [words, at] : figures) {
-        const float width = text_width(ui, words, Style::QuietNote);
-        const float x = std::min(track.low.x + at * track.width() - width / 2, area.high.x - width);
-        if (x < free_from) // a short line under large letters: 5 and 20 matter most
-            continue;
+        const float width = text_width(ui, words, style);
+        const float x = begin_of(words, at, style);
+        if (x < free_from) // nor what comes behind it: it would seem to stand where this one belongs
+            break;
         free_from = x + width + ui.look.sizes.unit / 2;
-        text(ui, words, Style::QuietNote, {{x, area.low.y}, {x + width + 1, area.high.y}}, Align::Left, Role::Figure);
+        text(ui, words, style, {{x, area.low.y}, {x + width + 1, area.high.y}}, Align::Left, Role::Figure);
     }
 }
 

@@ -114,37 +114,25 @@ std::string_view whole_front(std::string_view words, std::size_t most)
     return words.substr(0, most);
 }
 
-/// Bytes at the end that are whole letters, at most so many.
-std::string_view whole_back(std::string_view words, std::size_t most)
-{
-    auto back = words.substr(words.size() - std::min(most, words.size()));
-    while (!back.empty() && !begins_letter(back.front()))
-        back.remove_prefix(1);
-    return back;
-}
-
 } // namespace
 
 std::string cut_to_lines(const Ui& ui, const std::string& words, Style style, float width, float most_lines,
-                         Leave leave)
+                         const std::string& behind)
 {
     const auto fits = [&](const std::string& shown) {
         return widest_word(ui, shown, style) <= width &&
                text_height(ui, shown, style, width) < (most_lines + 0.5F) * line_height(ui, style);
     };
-    if (fits(words))
-        return words;
-    const auto left = [&](std::size_t bytes) {
-        return leave == Leave::End ? std::string(whole_front(words, bytes)) + "..."
-                                   : "..." + std::string(whole_back(words, bytes));
-    };
+    if (fits(words + behind))
+        return words + behind;
+    const auto begun = [&](std::size_t bytes) { return std::string(whole_front(words, bytes)) + "..." + behind; };
     std::size_t short_enough = 0;
     std::size_t too_long = words.size();
     while (too_long - short_enough > 1) {
         const auto middle = (short_enough + too_long) / 2;
-        (fits(left(middle)) ? short_enough : too_long) = middle;
+        (fits(begun(middle)) ? short_enough : too_long) = middle;
     }
-    return left(short_enough);
+    return begun(short_enough);
 }
 
 ImDrawList& canvas()

@@ -36,12 +36,10 @@ enum class Align { Left, Centre, Right };
 [[nodiscard]] std::vector<std::string_view> pieces_of_lines(const Ui& ui, std::string_view words, Style style,
                                                             float width, std::size_t most_lines);
 
-/// Which part of words too long for their place is left out, with dots in its place.
-enum class Leave { End, Beginning };
-
-/// The words, or as much of them as fits so many lines of that width, in whole letters.
+/// The words, or as much of their beginning as fits so many lines of that width with dots and `behind` after it, in
+/// whole letters.
 [[nodiscard]] std::string cut_to_lines(const Ui& ui, const std::string& words, Style style, float width,
-                                       float most_lines, Leave leave = Leave::End);
+                                       float most_lines, const std::string& behind = {});
 
 /// Draws words from the top of the area and notes them. Returns the height used.
 float text(const Ui& ui, std::string_view words, Style style, const Area& area, Align align = Align::Left,

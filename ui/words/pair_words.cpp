@@ -296,6 +296,8 @@ TextId finding_text(const core::Row& row)
 
 const std::string& basis_heading(const PairWords& words, Basis basis)
 {
+    if (!words.shown_instead.empty())
+        return words.shown_instead;
     const auto at = std::ranges::find(words.bases, basis, &BasisWords::basis);
     return at == words.bases.end() ? words.bases.front().words : at->words;
 }
@@ -319,6 +321,8 @@ PairWords pair_words(const core::Comparison& comparison, const core::Product& le
                                language.fill(TextId::pair_this_place, {{"side", place_of(side == &left, language)}}));
     if (comparison.why == Why::Comparable && core::is_eaten(comparison.basis))
         words.guide = language.text(TextId::guide_short);
+    if (comparison.why != Why::Comparable && comparison.basis != Basis::Serving)
+        words.shown_instead = language.text(TextId::why_shown_per_serving);
     words.bases = bases_words(comparison, left.label, right.label, language);
     for (const auto& row : comparison.rows)
         words.rows.push_back(row_words(row, comparison, left, right, language));

@@ -57,12 +57,14 @@ struct PairWords {
     std::vector<std::string> first; ///< said before all figures: serving sizes, why not, unlike labels
     std::string guide; ///< said over the lines: what 5 and 20 are for; empty where they are read as they are meant
     std::vector<BasisWords> bases; ///< the buttons
+    std::string shown_instead;     ///< said in place of the basis where its figures are not there; else empty
     std::vector<RowWords> rows;
     std::vector<Section> sections; ///< behind the rows
     bool operator==(const PairWords&) const = default;
 };
 
-/// What stands on the button of a basis; the first one's words where it is not offered.
+/// What stands on the button of a basis; the first one's words where it is not offered; what is shown instead where its
+/// figures are not there.
 [[nodiscard]] const std::string& basis_heading(const PairWords& words, core::Basis basis);
 
 /// Words a comparison: the one place that words a finding.

@@ -220,3 +220,21 @@ TEST_CASE("narrator: who cannot see hears what is a heading, who is read to does
     const auto said = reading.listen();
     CHECK(std::ranges::count(said, "Heading, heading") == 1);
 }
+
+TEST_CASE("narrator: an answer is said once, not again with every screen that comes after it")
+{
+    Reading reading;
+    reading.voice.mode = ui::VoiceMode::Only;
+    reading.frame();
+    reading.listen();
+    reading.notice = "Oats is now on the left.";
+    ++reading.notices;
+    reading.screen = 2;
+    reading.frame();
+    CHECK(reading.listen().front() == "Oats is now on the left.");
+    reading.screen = 3;
+    reading.frame();
+    const auto said = reading.listen();
+    REQUIRE(!said.empty());
+    CHECK(said.front() == "Heading");
+}

@@ -117,7 +117,7 @@ void check_glass(const ui::Glass& glass, int percent, States states, int least_p
     for (const std::string code : {"en", "es"}) {
         const auto& language = test::language(code);
         for (auto& named : states(language)) {
-            if (++at % PAIRSTAND_ONE_IN != 0)
+            if (at++ % PAIRSTAND_ONE_IN != 0)
                 continue;
             named.state.text_percent = percent;
             check_all_pages(screen, language, std::move(named), sweep);

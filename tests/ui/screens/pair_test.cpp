@@ -321,3 +321,29 @@ TEST_CASE("pair: without a pair nothing is drawn and nothing breaks")
     CHECK(screen.frame(test::state_of(ui::ScreenId::Pair, test::language("en"))).empty());
     CHECK(screen.words() == "");
 }
+
+TEST_CASE("pair: where one serving is shown instead of what was asked for, every page says so")
+{
+    test::Headless screen;
+    auto state = test::pair_state(test::demo_product("9520427005033"), test::demo_product("9520427005088"),
+                                  Basis::SameAmount, test::language("en"));
+    for (state.page = 0; state.page < 3; ++state.page) {
+        CAPTURE(state.page);
+        screen.frame(state);
+        CHECK(screen.words().find("Shown here: one serving of each.") != std::string::npos);
+    }
+    state.page = 1;
+    screen.frame(state);
+    CHECK(std::ranges::none_of(screen.notes(), [](const ui::Note& note) { return note.chosen; }));
+}
+
+TEST_CASE("pair: who hears it is told the side of what stands there twice")
+{
+    test::Headless screen;
+    screen.frame(two_cereals("en"));
+    std::set<std::string> said;
+    for (const auto& note : screen.notes())
+        if (note.id == TextId::button_keep)
+            said.insert(note.said);
+    CHECK(said == std::set<std::string>{"Left: Keep this", "Right: Keep this"});
+}

@@ -77,3 +77,18 @@ TEST_CASE("line: the scale says 5, 20 and 100 over the ends of the parts")
         CHECK(!note.cut);
     }
 }
+
+TEST_CASE("line: under large letters the scale leaves out 100, never 20, and no figure stands over another's tick")
+{
+    for (const int percent : ui::text_percents) {
+        CAPTURE(percent);
+        test::Headless screen({1280, 800}, percent);
+        const ui::Area area{{400, 300}, {760, 400}};
+        test::in_window(screen, [&](const ui::Ui& ui) { ui::line_5_20_scale(ui, area); });
+        const auto words = screen.words();
+        CHECK(words.starts_with("5%\n20%\n"));
+        const auto middle = [](const ui::Note& note) { return (note.low.x + note.high.x) / 2; };
+        const float ticks = middle(screen.notes()[1]) - middle(screen.notes()[0]);
+        CHECK(ticks == doctest::Approx(0.375 * (360 - 48)).epsilon(0.03)); // 5 and 20 over the ends of their parts
+    }
+}

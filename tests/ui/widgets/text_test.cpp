@@ -138,3 +138,19 @@ TEST_CASE("text: every style tells the size of its letters, none under 24 px")
     for (std::size_t i = 0; i < std::size(styles); ++i)
         CHECK(screen.notes()[i].letter_px == sizes[i]);
 }
+
+TEST_CASE("text: what is too long is shortened at its end, and what must stand behind it stays")
+{
+    test::Headless screen;
+    test::in_window(screen, [](const ui::Ui& ui) {
+        const std::string name = "Whole milk yogurt for toddlers, piña";
+        const std::string behind = " is now on the left.";
+        CHECK(ui::cut_to_lines(ui, name, Style::Text, 2000, 1, behind) == name + behind);
+        for (float width = 500; width > 350; width -= 7) {
+            const auto shown = ui::cut_to_lines(ui, name, Style::Text, width, 1, behind);
+            CHECK(shown.ends_with("..." + behind));
+            CHECK(name.starts_with(shown.substr(0, shown.find("..."))));
+            CHECK(lines_at(ui, shown, width) == doctest::Approx(1));
+        }
+    });
+}
