@@ -48,6 +48,8 @@ TEST_CASE("frame: every button of the bar stands in the same place on every scre
 {
     for (const ImVec2 size : {ImVec2{1280, 800}, ImVec2{1920, 1080}, ImVec2{800, 1280}})
         for (const int percent : {100, 200}) {
+            if (PAIRSTAND_ONE_IN > 1 && (!(size.x < size.y) || percent != 200))
+                continue; // the one with the most rows
             test::Headless screen(size, percent);
             for (const std::string code : {"en", "es"}) {
                 CAPTURE(size.x);

@@ -7,6 +7,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -130,6 +132,8 @@ void check_glass(const ui::Glass& glass, int percent, States states, int least_p
 void check_window(ImVec2 size)
 {
     for (const int percent : ui::text_percents) {
+        if (PAIRSTAND_ONE_IN > 1 && percent != 300)
+            continue; // letters of every size take their time to make
         check_glass({size.x, size.y}, percent, test::hard_states, 200);
         check_glass({size.x, size.y}, percent, test::access_states, 20);
     }
@@ -162,7 +166,7 @@ TEST_CASE("boxes: every screen at 800x1280")
 
 TEST_CASE("boxes: every screen on glass that was measured")
 {
-    for (const auto& glass : measured)
+    for (const auto& glass : std::span(measured).first(PAIRSTAND_ONE_IN > 1 ? 1 : std::size(measured)))
         for (const int percent : {100, 300}) {
             check_glass(glass, percent, test::hard_states, 200);
             check_glass(glass, percent, test::access_states, 20);
@@ -171,7 +175,7 @@ TEST_CASE("boxes: every screen on glass that was measured")
 
 TEST_CASE("boxes: the view for a group, from two to three metres")
 {
-    for (ui::Glass glass : measured)
+    for (ui::Glass glass : std::span(measured).first(PAIRSTAND_ONE_IN > 1 ? 1 : std::size(measured)))
         for (const int distance : {2000, 2500, 3000})
             for (const float px_per_mm : {glass.px_per_mm, 0.0F}) {
                 glass.px_per_mm = px_per_mm;
