@@ -322,7 +322,7 @@ PairWords pair_words(const core::Comparison& comparison, const core::Product& le
     if (comparison.why == Why::Comparable && core::is_eaten(comparison.basis))
         words.guide = language.text(TextId::guide_short);
     if (comparison.why != Why::Comparable && comparison.basis != Basis::Serving)
-        words.shown_instead = language.text(TextId::why_shown_per_serving);
+        words.shown_instead = language.text(TextId::basis_serving);
     words.bases = bases_words(comparison, left.label, right.label, language);
     for (const auto& row : comparison.rows)
         words.rows.push_back(row_words(row, comparison, left, right, language));
