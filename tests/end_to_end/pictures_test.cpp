@@ -164,9 +164,16 @@ TEST_CASE("pictures: find by name reads as it says")
            {ScreenId::FindByName, "en", 1280, 800, 200, serving, 1, "no such food"}});
 }
 
+/// Not the leader desk, which has its own cases; not single figures on keys, nor letters of five times another's size
+/// on one page, which OCR does not find: boxes_test looks at them.
+static bool can_be_read_back(const ui::ScreenInfo& screen)
+{
+    return screen.id != ScreenId::Prices && screen.id != ScreenId::GroupView && !screen.name.starts_with("desk");
+}
+
 // All of 24 a screen take a quarter of an hour: PAIRSTAND_ALL_PICTURES=1 asks for them. Else each screen has its turn
 // at one.
-TEST_CASE("pictures: every screen reads as it says, in a window, language and text size of its turn")
+TEST_CASE("pictures: every screen for shoppers reads as it says, in a window, language and text size of its turn")
 {
     struct Window {
         int width;
@@ -178,7 +185,7 @@ TEST_CASE("pictures: every screen reads as it says, in a window, language and te
     std::size_t turn = 0;
     std::size_t looked_at = 0;
     for (const auto& screen : ui::screens()) {
-        if (++looked_at % PAIRSTAND_ONE_IN != 0)
+        if (!can_be_read_back(screen) || looked_at++ % PAIRSTAND_ONE_IN != 0)
             continue;
         std::size_t at = 0;
         for (const auto& window : windows)
@@ -188,7 +195,7 @@ TEST_CASE("pictures: every screen reads as it says, in a window, language and te
                         cases.push_back({screen.id, language, window.width, window.height, percent});
         turn += 7; // shares no divisor with 24: every combination has its turn
     }
-    CHECK(cases.size() >= ui::screens().size() / PAIRSTAND_ONE_IN);
+    CHECK(cases.size() >= 15 / PAIRSTAND_ONE_IN);
     check(cases);
 }
 
