@@ -75,6 +75,7 @@ std::optional<std::string> draw_one(Studio& studio, const RenderArguments& argum
     const auto pixels = static_cast<float>(arguments.width);
     session.glass_is(arguments.glass_mm > 0 ? pixels / static_cast<float>(arguments.glass_mm) : 0, pixels);
     session.voice_is(true); // as on a station with a loudspeaker
+    session.asks_after(std::chrono::seconds{studio.settings.idle_seconds});
     const Route route{screen.id,
                       arguments.left,
                       arguments.right,

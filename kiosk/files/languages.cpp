@@ -4,8 +4,6 @@
 #include "ui/words/po.h"
 
 #include <algorithm>
-#include <fstream>
-#include <iterator>
 #include <span>
 #include <stdexcept>
 #include <string>
@@ -43,10 +41,12 @@ std::vector<std::filesystem::path> files_in(const std::filesystem::path& data_fo
 /// As its header says, whatever else is in it.
 bool is_draft_file(const std::filesystem::path& file)
 {
-    std::ifstream in(file, std::ios::binary);
-    const std::string bytes{std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
-    const auto po = ui::parse_po_file(bytes, file.string());
-    return po && ui::po_header_field(po->header, "X-Pairstand-State") == "draft";
+    try {
+        const auto po = ui::parse_po_file(read_file(file), file.string());
+        return po && ui::po_header_field(po->header, "X-Pairstand-State") == "draft";
+    } catch (const std::runtime_error&) { // who wants that language is told why it cannot be read
+        return false;
+    }
 }
 
 std::string joined(std::string list, const std::string& code)

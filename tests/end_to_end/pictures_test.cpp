@@ -98,6 +98,13 @@ void check(const std::vector<Case>& cases)
     }
 }
 
+/// Not the leader desk, which has its own cases; not single figures on keys, nor letters of five times another's size
+/// on one page, which OCR does not find: boxes_test looks at them.
+bool can_be_read_back(const ui::ScreenInfo& screen)
+{
+    return screen.id != ScreenId::Prices && screen.id != ScreenId::GroupView && !screen.name.starts_with("desk");
+}
+
 } // namespace
 
 TEST_CASE("pictures: welcome reads as it says")
@@ -162,13 +169,6 @@ TEST_CASE("pictures: find by name reads as it says")
            {ScreenId::FindByName, "es", 1920, 1080, 100, serving, 1, "cereales"},
            {ScreenId::FindByName, "es", 800, 1280, 200, serving, 2, "yogur"},
            {ScreenId::FindByName, "en", 1280, 800, 200, serving, 1, "no such food"}});
-}
-
-/// Not the leader desk, which has its own cases; not single figures on keys, nor letters of five times another's size
-/// on one page, which OCR does not find: boxes_test looks at them.
-static bool can_be_read_back(const ui::ScreenInfo& screen)
-{
-    return screen.id != ScreenId::Prices && screen.id != ScreenId::GroupView && !screen.name.starts_with("desk");
 }
 
 // All of 24 a screen take a quarter of an hour: PAIRSTAND_ALL_PICTURES=1 asks for them. Else each screen has its turn

@@ -194,3 +194,12 @@ TEST_CASE("guide: a held key is one press")
     CHECK(walk.guide().access().scan.lit(walk.guide().access().focus.stops()).size() >= 1);
     CHECK(walk.guide().asked().empty());
 }
+
+TEST_CASE("guide: who asks for the voice where there is none is told so")
+{
+    test::Walk walk;
+    walk.station.session.voice_is(false);
+    walk.press(SDLK_F2);
+    CHECK(walk.station.state().voice.mode == ui::VoiceMode::Off);
+    CHECK(walk.station.state().notice.words == "This station has no loudspeaker now.");
+}

@@ -1,5 +1,6 @@
 #include "ui/parts/pair_row.h"
 
+#include "ui/parts/say_side.h"
 #include "ui/widgets/line_5_20.h"
 #include "ui/widgets/pattern.h"
 #include "ui/widgets/text.h"
@@ -145,10 +146,7 @@ void figure(const Ui& ui, Side side, const RowWords& row, Area area, const Table
     amount.cut_left(mark_room(ui));
     const std::size_t noted = ui.notes.size();
     centred(ui, words.amount, style_of(ui, row, words), amount, Align::Right, Role::Figure);
-    if (ui.notes.size() > noted) // the mark says which side it is to the eye alone
-        ui.notes.back().said = ui.language.fill(
-            TextId::voice_side,
-            {{"side", ui.language.text(side == Side::Left ? TextId::left : TextId::right)}, {"words", words.amount}});
+    say_side(ui, side, noted); // the mark says which side it is to the eye alone
     area.cut_left(1.5F * ui.look.sizes.unit);
     centred(ui, words.percent, percent_style(ui), area.cut_left(widths.percent), Align::Right, Role::Figure);
 }

@@ -1,5 +1,6 @@
 #include "ui/parts/side_header.h"
 
+#include "ui/parts/say_side.h"
 #include "ui/widgets/button.h"
 #include "ui/widgets/pattern.h"
 #include "ui/widgets/text.h"
@@ -161,14 +162,6 @@ bool stacked(const Ui& ui, const State& state, float width, HeadSize size)
     const float inner = short_inner(ui, column_width(ui, width));
     const auto too_wide = [&](Side side) { return widest_word(ui, short_name(ui, state, side), Style::Bar) > inner; };
     return size == HeadSize::Short && (too_wide(Side::Left) || too_wide(Side::Right));
-}
-
-/// The notes from there on are told with their side, which who looks at them sees by their place.
-void say_side(const Ui& ui, Side side, std::size_t first_note)
-{
-    const auto& place = ui.language.text(side == Side::Left ? TextId::left : TextId::right);
-    for (std::size_t i = first_note; i < ui.notes.size(); ++i)
-        ui.notes[i].said = ui.language.fill(TextId::voice_side, {{"side", place}, {"words", ui.notes[i].words}});
 }
 
 void keep_button(const Ui& ui, const State& state, Side side, Style style, const Area& area, Actions& asked)

@@ -1,5 +1,6 @@
 #include "ui/parts/frame.h"
 #include "ui/parts/offers.h"
+#include "ui/parts/say_side.h"
 #include "ui/parts/sentences.h"
 #include "ui/screens/all.h"
 #include "ui/widgets/line_5_20.h"
@@ -52,10 +53,7 @@ void side(const Ui& ui, Side which, const std::string& words, Area area)
     area.cut_left(mark_room(ui));
     const std::size_t noted = ui.notes.size();
     text_in(ui, words, Style::Strong, area, Align::Left, Role::Figure, colours_of(ui, which).hue);
-    if (ui.notes.size() > noted)
-        ui.notes.back().said = ui.language.fill(
-            TextId::voice_side,
-            {{"side", ui.language.text(which == Side::Left ? TextId::left : TextId::right)}, {"words", words}});
+    say_side(ui, which, noted);
 }
 
 Block figures_block(const Ui& ui, const RowWords& row, float width)

@@ -111,7 +111,7 @@ TEST_CASE("session: the glass is measured with a card, and kept")
     CHECK(station.state().screen == ui::ScreenId::Welcome);
 }
 
-TEST_CASE("idle: See and hear tells how long one may do nothing")
+TEST_CASE("idle: the session tells screens how long one may do nothing; below zero is never")
 {
     test::Station station;
     const auto told = [&station](int seconds) {
