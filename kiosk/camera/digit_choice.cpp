@@ -1,0 +1,169 @@
+#include "kiosk/camera/digit_choice.h"
+
+#include "core/code/gtin.h"
+#include "core/code/upc_e.h"
+
+#include <algorithm>
+#include <array>
+#include <string>
+#include <utility>
+
+namespace kiosk {
+namespace {
+
+/// Which of the six left digits are of set B, first digit in the highest of six bits, by the first digit of an EAN-13
+/// and by the check digit of a UPC-E whose number system is 1 (for 0 the other way round).
+constexpr std::array<unsigned, 10> patterns_13{0x00, 0x0B, 0x0D, 0x0E, 0x13, 0x19, 0x1C, 0x15, 0x16, 0x1A};
+constexpr std::array<unsigned, 10> patterns_upc_e{0x07, 0x0B, 0x0D, 0x0E, 0x13, 0x19, 0x1C, 0x15, 0x16, 0x1A};
+
+/// A code in the making: digits so far and what speaks for them.
+struct Way {
+    double weight = -1e30;
+    std::string digits{};
+};
+
+/// The two best ways to each remainder of the weighted sum.
+using Ways = std::array<std::array<Way, 2>, 10>;
+
+void put(std::array<Way, 2>& best, Way way)
+{
+    if (way.weight > best[0].weight)
+        std::swap(best[0], way);
+    if (way.weight > best[1].weight)
+        best[1] = std::move(way);
+}
+
+/// Keeps the two best of all codes.
+class Two {
+public:
+    void offer(Reading reading, double weight)
+    {
+        if (weight > first_) {
+            second_ = first_;
+            choice_.next = std::move(choice_.best);
+            first_ = weight;
+            choice_.best = std::move(reading);
+        } else if (weight > second_) {
+            second_ = weight;
+            choice_.next = std::move(reading);
+        }
+    }
+    Choice result()
+    {
+        choice_.ahead = first_ - second_;
+        return std::move(choice_);
+    }
+
+private:
+    Choice choice_;
+    double first_ = -1e30;
+    double second_ = -1e30;
+};
+
+/// The places of a row whose digits are chosen: what speaks for them, whether they are of set B, and by how much they
+/// weigh in the sum that the check digit completes.
+struct Places {
+    const Evidence& evidence;
+    std::size_t count;
+    unsigned sets; ///< set B, first place in the highest of six bits
+    std::array<int, 12> weighs{};
+};
+
+constexpr unsigned of_set_b(unsigned sets, std::size_t place)
+{
+    return place < 6 ? (sets >> (5 - place)) & 1 : 0;
+}
+
+/// The best two rows whose weighted sum, together with `before`, is a multiple of ten.
+std::array<Way, 2> best_rows(const Places& places, int before)
+{
+    Ways ways;
+    ways[static_cast<std::size_t>(before % 10)][0] = {0, ""};
+    for (std::size_t i = 0; i < places.count; ++i) {
+        const auto* evidence = places.evidence[i].data() + (of_set_b(places.sets, i) != 0 ? 10 : 0);
+        Ways next;
+        for (int rest = 0; rest < 10; ++rest)
+            for (const Way& way : ways[static_cast<std::size_t>(rest)])
+                for (int digit = 0; way.weight > -1e29 && digit < 10; ++digit) {
+                    auto& best = next[static_cast<std::size_t>((rest + digit * places.weighs[i]) % 10)];
+                    const double weight = way.weight + static_cast<double>(evidence[digit]);
+                    if (weight > best[1].weight)
+                        put(best, {weight, way.digits + static_cast<char>('0' + digit)});
+                }
+        ways = std::move(next);
+    }
+    return ways[0];
+}
+
+Choice choose_13(const Evidence& evidence)
+{
+    Two two;
+    for (int first = 0; first < 10; ++first) {
+        const Places places{
+            evidence, 12, patterns_13[static_cast<std::size_t>(first)], {3, 1, 3, 1, 3, 1, 3, 1, 3, 1, 3, 1}};
+        for (const Way& way : best_rows(places, first))
+            if (first == 0)
+                two.offer({way.digits, core::Symbology::UpcA}, way.weight);
+            else
+                two.offer({static_cast<char>('0' + first) + way.digits, core::Symbology::Ean13}, way.weight);
+    }
+    return two.result();
+}
+
+Choice choose_8(const Evidence& evidence)
+{
+    Two two;
+    for (const Way& way : best_rows({evidence, 8, 0, {3, 1, 3, 1, 3, 1, 3, 1}}, 0))
+        two.offer({way.digits, core::Symbology::Ean8}, way.weight);
+    return two.result();
+}
+
+/// What each digit of a UPC-E weighs in the number that it stands for: its last digit says where the zeros were left
+/// out.
+std::array<int, 12> weights_upc_e(int last)
+{
+    if (last <= 2)
+        return {1, 3, 3, 1, 3, 1}; // number system, 1 2 L 0 0 0 0 3 4 5
+    if (last == 3)
+        return {1, 3, 1, 1, 3, 0}; // 1 2 3 0 0 0 0 0 4 5
+    if (last == 4)
+        return {1, 3, 1, 3, 3, 0}; // 1 2 3 4 0 0 0 0 0 5
+    return {1, 3, 1, 3, 1, 3};     // 1 2 3 4 5 0 0 0 0 L
+}
+
+/// A UPC-E has its check digit in the number sets alone.
+void offer_upc_e(const Evidence& evidence, int system, int check, int last, Two& two)
+{
+    const unsigned sets = patterns_upc_e[static_cast<std::size_t>(check)] ^ (system == 0 ? 0x3FU : 0U);
+    const auto weighs = weights_upc_e(last);
+    const double for_last =
+        static_cast<double>(evidence[5][static_cast<std::size_t>(last) + (of_set_b(sets, 5) != 0 ? 10 : 0)]);
+    for (const Way& way : best_rows({evidence, 5, sets, weighs}, 3 * system + weighs[5] * last + check)) {
+        std::string digits = std::to_string(system) + way.digits + std::to_string(last) + std::to_string(check);
+        if (way.digits.size() == 5 && core::expand_upc_e(digits))
+            two.offer({std::move(digits), core::Symbology::UpcE}, way.weight + for_last);
+    }
+}
+
+Choice choose_upc_e(const Evidence& evidence)
+{
+    Two two;
+    for (const int system : {0, 1})
+        for (int check = 0; check < 10; ++check)
+            for (int last = 0; last < 10; ++last)
+                offer_upc_e(evidence, system, check, last, two);
+    return two.result();
+}
+
+} // namespace
+
+Choice choose(const Evidence& evidence, const Layout& layout)
+{
+    if (evidence.size() != layout.digits())
+        return {};
+    if (layout.symbology == core::Symbology::Ean13)
+        return choose_13(evidence);
+    return layout.symbology == core::Symbology::Ean8 ? choose_8(evidence) : choose_upc_e(evidence);
+}
+
+} // namespace kiosk
