@@ -36,14 +36,16 @@ private:
     std::mutex mutex_;
 };
 
-std::unique_ptr<CameraSource> camera_for(const StationArguments& arguments, Every<Scan>& scans)
+std::unique_ptr<CameraSource> camera_for(const CameraChoices& choices, const std::string& source, Every<Scan>& scans)
 {
-    if (arguments.camera == "off")
+    if (choices.which == "off")
         return nullptr;
     CaptureOptions options;
-    options.source = arguments.camera_source;
-    if (arguments.camera != "auto")
-        options.device = arguments.camera;
+    options.source = source;
+    if (choices.which != "auto")
+        options.device = choices.which;
+    options.turn = {choices.rotate / 90, choices.mirror == Mirror::Camera};
+    options.power_line_hz = choices.power_line_hz;
     return std::make_unique<CameraSource>(std::move(options), scans, &Window::wake);
 }
 
@@ -113,14 +115,18 @@ void run(const StationArguments& arguments, Complaints& complaints)
         desk.emplace(desk_places(arguments), &Window::wake);
         session.open_desk(*desk);
     }
-    const auto camera = camera_for(arguments, scans); // before the sound: it may set a variable of the environment
+    CameraChoices choices = settings.settings.camera;
+    if (!arguments.camera.empty())
+        choices.which = arguments.camera;
+    const auto camera = camera_for(choices, arguments.camera_source,
+                                   scans); // before the sound: it may set a variable of the environment
     std::unique_ptr<Sound> sound;
     if (!arguments.silent)
         sound = std::make_unique<Sound>([&] { complain(language.text(ui::TextId::sound_none) + "."); }, &Window::wake);
     if (camera)
         camera->start();
     session.asks_after(std::chrono::seconds{settings.settings.idle_seconds});
-    const bool expected = arguments.camera != "auto" || !arguments.camera_source.empty();
+    const bool expected = choices.which != "auto" || !arguments.camera_source.empty();
     Loop({window, session, catalog, scans, camera.get(), expected, sound.get(), trace.get(),
           std::chrono::seconds{settings.settings.idle_seconds}, Milliseconds{settings.settings.switch_pace_ms},
           complain})
