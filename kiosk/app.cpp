@@ -51,7 +51,7 @@ std::unique_ptr<CameraSource> camera_for(const CameraChoices& choices, const std
 }
 
 /// Where the desk works: loads go where the station looks for its catalog, and never into the demo.
-DeskPlaces desk_places(const StationArguments& arguments)
+DeskPlaces desk_places(const StationArguments& arguments, CameraSource* camera)
 {
     DeskPlaces places;
     places.data = own_data();
@@ -64,6 +64,8 @@ DeskPlaces desk_places(const StationArguments& arguments)
         throw std::runtime_error("this user has no folder of data (HOME is not set), so the leader desk cannot work");
     if (!arguments.files.empty())
         places.folders.emplace_back(arguments.files);
+    if (camera)
+        places.take_picture = [camera] { return camera->picture_within(std::chrono::seconds{3}); };
     places.today = words_of_today;
     return places;
 }
@@ -111,16 +113,16 @@ void run(const StationArguments& arguments, Complaints& complaints)
     Every<Scan> scans;
     Window window({arguments.width, arguments.height, arguments.fullscreen, fonts.files()});
     tell_glass(window, session, settings.settings, arguments.desk);
-    std::optional<Desk> desk;
-    if (arguments.desk) {
-        desk.emplace(desk_places(arguments), &Window::wake);
-        session.open_desk(*desk);
-    }
+    // Before the sound: it may set a variable of the environment. Before the desk, whose work may take a picture.
     CameraChoices choices = settings.settings.camera;
     if (!arguments.camera.empty())
         choices.which = arguments.camera;
-    const auto camera = camera_for(choices, arguments.camera_source,
-                                   scans); // before the sound: it may set a variable of the environment
+    const auto camera = camera_for(choices, arguments.camera_source, scans);
+    std::optional<Desk> desk;
+    if (arguments.desk) {
+        desk.emplace(desk_places(arguments, camera.get()), &Window::wake);
+        session.open_desk(*desk);
+    }
     std::unique_ptr<Sound> sound;
     if (!arguments.silent)
         sound = std::make_unique<Sound>([&] { complain(language.text(ui::TextId::sound_none) + "."); }, &Window::wake);

@@ -50,6 +50,7 @@ enum class ScreenId {
     DeskAudit,
     DeskRule,
     DeskDoubt,
+    DeskCamera,
 };
 
 /// A product on one side.
@@ -126,11 +127,11 @@ struct State {
     std::string other_language;   ///< the name of the language that the button changes to
     bool can_take_back = false;
     Notice notice;
-    std::string reader;           ///< what the camera says of itself, in words; empty: nothing to say
+    std::string reader;               ///< what the camera says of itself, in words; empty: nothing to say
     std::optional<CameraView> camera; ///< what it sees; nothing: no picture is shown
-    std::string bundle;           ///< whose labels these are, in words; empty: the place's own
-    bool desk_open = false;       ///< whether the leader desk can be reached from Welcome
-    std::optional<DeskPage> desk; ///< the page of the desk that is shown
+    std::string bundle;               ///< whose labels these are, in words; empty: the place's own
+    bool desk_open = false;           ///< whether the leader desk can be reached from Welcome
+    std::optional<DeskPage> desk;     ///< the page of the desk that is shown
 };
 
 } // namespace ui

@@ -24,9 +24,20 @@ CameraStatus CameraSource::status() const
     return {state, frames_, reads_, readings_, running && black_, small};
 }
 
+std::optional<Frame> CameraSource::picture_within(Milliseconds patience)
+{
+    [[maybe_unused]] const auto late = picture_.take(); // one that came after somebody had given up
+    wants_picture_ = true;
+    auto picture = picture_.take_within(patience);
+    wants_picture_ = false;
+    return picture;
+}
+
 void CameraSource::look_at(const Frame& frame)
 {
     ++frames_;
+    if (wants_picture_.exchange(false))
+        picture_.put(frame);
     const Thumb thumb = thumb_of(frame.view());
     follow_light(thumb, frame.when);
     if (attention_.wants(thumb, frame.when))

@@ -52,6 +52,9 @@ public:
     [[nodiscard]] CameraStatus status() const;
     /// What it saw last, once; nothing while nothing moves. Any thread.
     [[nodiscard]] std::optional<CameraSight> sight() { return sight_.take(); }
+    /// One whole picture, taken after this was called; nothing when none comes in that time. Any thread but the
+    /// camera's, one at a time.
+    [[nodiscard]] std::optional<Frame> picture_within(Milliseconds patience);
 
 private:
     void look_at(const Frame& frame);
@@ -66,6 +69,8 @@ private:
     SightChoices sights_;
     Guidance guidance_;
     Newest<CameraSight> sight_;
+    Newest<Frame> picture_;
+    std::atomic<bool> wants_picture_{false};
     TimePoint shown_at_{};
     TimePoint read_at_{};
     bool was_awake_ = false;

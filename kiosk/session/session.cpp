@@ -112,6 +112,11 @@ void Session::apply(const ui::Actions& actions)
 
 void Session::take(const Scan& scan)
 {
+    if (desk_ && state_.screen == ScreenId::DeskCamera) { // whoever tries the camera wants to stay there
+        desk_->has_read(scan.text);
+        refresh_desk();
+        return;
+    }
     answer(look_up(scan, [this](const core::Gtin& gtin) { return store_->find(gtin); }));
     refresh();
 }

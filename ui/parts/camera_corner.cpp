@@ -60,14 +60,19 @@ float corner_height(const Ui& ui, const State& state, float inner)
     return picture_height(state, inner) + ui.look.sizes.unit + hint_height(ui, inner);
 }
 
-void draw_corner(const Ui& ui, const State& state, Area corner)
+/// The picture with its guide, in the middle of the room.
+void draw_picture(const Ui& ui, const State& state, const Area& room)
 {
-    const Area room = corner.cut_top(picture_height(state, corner.width()));
     const Area picture = picture_area(*state.camera, room);
     canvas().AddRectFilled(room.low, room.high, ui.look.theme.hairline);
     grey_picture(*state.camera, picture);
     guide(ui, picture);
     ui.notes.push_back({ui.language.text(TextId::camera_picture), Role::Picture, std::nullopt, room.low, room.high});
+}
+
+void draw_corner(const Ui& ui, const State& state, Area corner)
+{
+    draw_picture(ui, state, corner.cut_top(picture_height(state, corner.width())));
     corner.cut_top(ui.look.sizes.unit);
     text(ui, state.camera->hint, Style::Bar, corner, Align::Centre);
 }
@@ -76,7 +81,8 @@ void draw_corner(const Ui& ui, const State& state, Area corner)
 
 bool shows_camera(const State& state)
 {
-    return state.screen == ScreenId::Welcome || state.screen == ScreenId::NotFound;
+    return state.screen == ScreenId::Welcome || state.screen == ScreenId::NotFound ||
+           state.screen == ScreenId::DeskCamera;
 }
 
 float camera_corner_width(const Ui& ui, const State& state, float width)
@@ -105,6 +111,21 @@ void set_beside_camera(const Ui& ui, const State& state, float width, std::vecto
     };
     blocks.clear();
     blocks.push_back(std::move(both));
+}
+
+std::optional<Block> camera_large(const Ui& ui, const State& state, float width, float height)
+{
+    if (!state.camera || !state.camera->has_picture())
+        return std::nullopt;
+    const float words = hint_height(ui, width) + ui.look.sizes.unit;
+    const Area picture = picture_area(*state.camera, {{0, 0}, {width, std::max(1.0F, height - words)}});
+    return Block{picture.height() + words,
+                 [&ui, &state, wide = picture.width(), high = picture.height()](Area area) {
+                     draw_picture(ui, state, Area{area.cut_top(high)}.cut_left(wide));
+                     area.cut_top(ui.look.sizes.unit);
+                     text(ui, state.camera->hint, Style::Bar, area);
+                 },
+                 false, ui.look.sizes.gap};
 }
 
 } // namespace ui

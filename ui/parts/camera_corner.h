@@ -6,11 +6,13 @@
 #include "ui/ui.h"
 #include "ui/widgets/pages.h"
 
+#include <optional>
 #include <vector>
 
 namespace ui {
 
-/// Whether the screen that the state names has the corner: those on which people are asked to scan.
+/// Whether the screen that the state names shows what the camera sees: those on which people are asked to scan, and the
+/// leader's test picture.
 [[nodiscard]] bool shows_camera(const State& state);
 
 /// The width that the corner takes off a column of that width, the gap beside it included; 0 where there is no picture,
@@ -20,5 +22,9 @@ namespace ui {
 /// Makes one block of these, which were set `camera_corner_width` narrower than `width`, with the corner at their
 /// right. It is as high for each hint: nothing moves when that changes.
 void set_beside_camera(const Ui& ui, const State& state, float width, std::vector<Block>& blocks);
+
+/// The picture as large as a place of that width and height allows, with the hint below it, for the leader's test
+/// picture. Nothing where there is none.
+[[nodiscard]] std::optional<Block> camera_large(const Ui& ui, const State& state, float width, float height);
 
 } // namespace ui

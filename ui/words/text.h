@@ -216,7 +216,9 @@ namespace ui {
     X(load_more_faults_one) X(load_more_faults) X(load_tab) X(load_tab_others) X(desk_title) X(desk_shown) \
     X(desk_shown_bundle) X(desk_into) X(desk_files) X(desk_audit) X(desk_undo_load) X(desk_redo_load) \
     X(desk_undo_install) X(desk_report) X(desk_files_note) X(desk_audit_note) X(desk_undo_note) X(desk_redo_note) \
-    X(desk_back_note) X(desk_report_note) X(desk_home) X(desk_no_stick) X(desk_no_file) X(desk_locked) \
+    X(desk_back_note) X(desk_report_note) X(desk_home) \
+    X(desk_camera) X(desk_camera_note) X(desk_camera_lead) X(desk_camera_read) X(desk_keep_picture) \
+    X(desk_keep_into) X(desk_picture_kept) X(desk_picture_none) X(desk_no_stick) X(desk_no_file) X(desk_locked) \
     X(desk_not_all) X(desk_look_again) X(desk_sheet) X(desk_release) X(desk_bundle) X(desk_file_line) \
     X(desk_sheet_rows) X(desk_sheet_refused) X(desk_sheet_faulty) X(desk_sheet_none) X(desk_sheet_first) \
     X(desk_sheet_faults) X(desk_sheet_tab) X(desk_release_folder) X(desk_release_zip) X(desk_release_json) \
@@ -225,7 +227,8 @@ namespace ui {
     X(desk_age_older) X(desk_key_foreign) X(desk_age_in_place) X(desk_age_before) X(desk_bundle_parts) X(desk_load) \
     X(desk_load_good) X(desk_audit_file) X(desk_install) X(desk_key_title) X(desk_key_lead) X(desk_key_then) \
     X(desk_key_same) X(desk_key_other) X(desk_key_refused) X(desk_work_looking) X(desk_work_preview) \
-    X(desk_work_load) X(desk_work_audit) X(desk_work_approve) X(desk_work_install) X(desk_work_undo) \
+    X(desk_work_load) X(desk_work_audit) X(desk_work_approve) X(desk_work_install) X(desk_work_picture) \
+    X(desk_work_undo) \
     X(desk_work_serves) X(desk_work_reading) X(desk_cancel) X(desk_undone) X(desk_undone_empty) X(desk_redone) \
     X(desk_nothing_to_undo) X(desk_ended) X(desk_stick_gone) X(desk_named_catalog) X(desk_done) X(desk_audit_title) \
     X(desk_audit_faults) X(desk_audit_of) X(desk_audit_approved) X(desk_rule_line) X(desk_rule_some) \

@@ -5,6 +5,7 @@
 
 #include <atomic>
 #include <functional>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -156,4 +157,26 @@ TEST_CASE("camera: at rest it still reads what is laid before it, and what lay t
     second.start();
     REQUIRE(wait_for([&] { return second.status().state == CameraState::NoCamera; })); // the film is over
     CHECK(texts(scans.take_all()) == "9521234543213");
+}
+
+TEST_CASE("camera: small pictures and hints come while something moves, a whole picture when it is asked for")
+{
+    Film film;
+    film.add(nothing_held(), 12);
+    film.add(held(Symbology::Ean13, "9521234543213"), 12);
+    Every<Scan> scans;
+    kiosk::CaptureOptions options;
+    options.source = film.source(20, true);
+    CameraSource camera(options, scans, {}, {.awake = Milliseconds{300}}, {.most_pixels = 1200, .mirrored = true});
+    CHECK_FALSE(camera.picture_within(Milliseconds{1})); // it has not begun
+    camera.start();
+    std::optional<kiosk::CameraSight> sight;
+    REQUIRE(wait_for([&] { return (sight = camera.sight()).has_value(); }));
+    CHECK(sight->small.width == 40);
+    CHECK(sight->small.height == 30);
+    const auto whole = camera.picture_within(Milliseconds{20'000});
+    REQUIRE(whole);
+    CHECK(whole->width == 640);
+    CHECK(whole->height == 480);
+    camera.stop();
 }
