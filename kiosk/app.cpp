@@ -36,19 +36,22 @@ private:
     std::mutex mutex_;
 };
 
-std::unique_ptr<CameraSource> camera_for(const StationArguments& arguments, Every<Scan>& scans)
+std::unique_ptr<CameraSource> camera_for(const CameraChoices& choices, const std::string& source, Every<Scan>& scans)
 {
-    if (arguments.camera == "off")
+    if (choices.which == "off")
         return nullptr;
     CaptureOptions options;
-    options.source = arguments.camera_source;
-    if (arguments.camera != "auto")
-        options.device = arguments.camera;
-    return std::make_unique<CameraSource>(std::move(options), scans, &Window::wake);
+    options.source = source;
+    if (choices.which != "auto")
+        options.device = choices.which;
+    options.turn = {choices.rotate / 90, choices.mirror == Mirror::Camera};
+    options.power_line_hz = choices.power_line_hz;
+    const SightChoices sights{ui::CameraView::most_pixels, choices.mirror == Mirror::Picture};
+    return std::make_unique<CameraSource>(std::move(options), scans, &Window::wake, AttentionLimits{}, sights);
 }
 
 /// Where the desk works: loads go where the station looks for its catalog, and never into the demo.
-DeskPlaces desk_places(const StationArguments& arguments)
+DeskPlaces desk_places(const StationArguments& arguments, CameraSource* camera)
 {
     DeskPlaces places;
     places.data = own_data();
@@ -61,6 +64,8 @@ DeskPlaces desk_places(const StationArguments& arguments)
         throw std::runtime_error("this user has no folder of data (HOME is not set), so the leader desk cannot work");
     if (!arguments.files.empty())
         places.folders.emplace_back(arguments.files);
+    if (camera)
+        places.take_picture = [camera] { return camera->picture_within(std::chrono::seconds{3}); };
     places.today = words_of_today;
     return places;
 }
@@ -108,19 +113,23 @@ void run(const StationArguments& arguments, Complaints& complaints)
     Every<Scan> scans;
     Window window({arguments.width, arguments.height, arguments.fullscreen, fonts.files()});
     tell_glass(window, session, settings.settings, arguments.desk);
+    // Before the sound: it may set a variable of the environment. Before the desk, whose work may take a picture.
+    CameraChoices choices = settings.settings.camera;
+    if (!arguments.camera.empty())
+        choices.which = arguments.camera;
+    const auto camera = camera_for(choices, arguments.camera_source, scans);
     std::optional<Desk> desk;
     if (arguments.desk) {
-        desk.emplace(desk_places(arguments), &Window::wake);
+        desk.emplace(desk_places(arguments, camera.get()), &Window::wake);
         session.open_desk(*desk);
     }
-    const auto camera = camera_for(arguments, scans); // before the sound: it may set a variable of the environment
     std::unique_ptr<Sound> sound;
     if (!arguments.silent)
         sound = std::make_unique<Sound>([&] { complain(language.text(ui::TextId::sound_none) + "."); }, &Window::wake);
     if (camera)
         camera->start();
     session.asks_after(std::chrono::seconds{settings.settings.idle_seconds});
-    const bool expected = arguments.camera != "auto" || !arguments.camera_source.empty();
+    const bool expected = choices.which != "auto" || !arguments.camera_source.empty();
     Loop({window, session, catalog, scans, camera.get(), expected, sound.get(), trace.get(),
           std::chrono::seconds{settings.settings.idle_seconds}, Milliseconds{settings.settings.switch_pace_ms},
           complain})

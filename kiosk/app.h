@@ -17,11 +17,11 @@ struct StationArguments {
     int height = 800;
     bool fullscreen = false;
     bool silent = false;
-    std::string camera = "auto"; ///< "auto", "off" or a device file
-    std::string camera_source;   ///< the beginning of a GStreamer pipeline in place of a camera; empty: a camera
-    std::string trace;           ///< a file for kiosk/trace.h; empty: none
-    bool desk = false;           ///< whether touches reach the leader desk
-    std::string files;           ///< a folder that the desk looks into beside the sticks; empty: none
+    std::string camera;        ///< "auto", "off" or a device file; empty: as the settings say
+    std::string camera_source; ///< the beginning of a GStreamer pipeline in place of a camera; empty: a camera
+    std::string trace;         ///< a file for kiosk/trace.h; empty: none
+    bool desk = false;         ///< whether touches reach the leader desk
+    std::string files;         ///< a folder that the desk looks into beside the sticks; empty: none
 };
 
 /// Runs the station until it is closed. Returns the exit status: 0, or 2 with one sentence on `err`.

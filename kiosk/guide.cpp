@@ -1,5 +1,6 @@
 #include "kiosk/guide.h"
 
+#include "ui/parts/camera_corner.h"
 #include "ui/screens/screens.h"
 
 #include <algorithm>
@@ -180,9 +181,29 @@ bool Guide::drawn(TimePoint now)
         access_.scan.new_screen(since_start(now));
     if (std::exchange(volume_, state.voice.volume) != state.voice.volume && speaker_.set_volume)
         speaker_.set_volume(state.voice.volume);
+    tell_hint(now);
     narrator_.follow(state.voice, news(), access_.focus);
     obey();
     return mark();
+}
+
+/// Who does not see the picture hears what to do with the package, now and then, while nothing else is said.
+void Guide::tell_hint(TimePoint now)
+{
+    constexpr std::chrono::seconds between{4};
+    const ui::State& state = session_->state();
+    const bool heard = state.voice.mode == ui::VoiceMode::Only && !state.voice.paused;
+    if (!heard || !state.camera || !ui::shows_camera(state) || state.camera->hint == hint_)
+        return;
+    const bool helps = state.camera->hint != session_->language().text(ui::TextId::camera_aim);
+    if (helps && (now - hinted_ < between || !narrator_.read_to_the_end()))
+        return;
+    hint_ = state.camera->hint;
+    if (!helps) // nothing to do: the same words will be news again
+        return;
+    hinted_ = now;
+    answer_ = hint_;
+    ++answers_;
 }
 
 bool Guide::heard(const std::vector<SpeechNews>& news)

@@ -63,6 +63,7 @@ private:
     void move(ui::Move move);
     void obey();
     bool mark();
+    void tell_hint(TimePoint now);
     [[nodiscard]] ui::Heard news();
 
     const Session* session_;
@@ -74,6 +75,8 @@ private:
     std::string answer_;   ///< what is said of the last touch or scan
     unsigned answers_ = 0; ///< counts up with each
     unsigned notice_ = 0;  ///< the session's last
+    std::string hint_;     ///< the camera's, as it was told last
+    TimePoint hinted_{};
     int screen_ = -1;
     int volume_ = ui::usual_volume;
     bool reading_ = false;

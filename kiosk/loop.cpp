@@ -1,6 +1,7 @@
 #include "kiosk/loop.h"
 
 #include "kiosk/input/letter_keys.h"
+#include "ui/parts/camera_corner.h"
 
 #include <algorithm>
 #include <stdexcept>
@@ -56,7 +57,8 @@ Speaker speaker_for(const LoopParts& parts)
 Loop::Loop(const LoopParts& parts)
     : parts_(parts), keyboard_([this](const SDL_Event& event) { person_pressed(event); }), looked_(Clock::now()),
       catalog_looked_(looked_), guide_(parts.session, notes_, speaker_for(parts), parts.switch_pace),
-      idle_(parts.patience, looked_), sounded_(parts.session.state().notice.number), frames_due_(frames_to_settle)
+      idle_(parts.patience, looked_), camera_news_(parts.camera_expected),
+      sounded_(parts.session.state().notice.number), frames_due_(frames_to_settle)
 {
     parts_.catalog.on_leaving([&session = parts_.session] { session.leave_catalog(); });
 }
@@ -239,23 +241,20 @@ void Loop::follow_catalog()
     frames_due_ = frames_to_settle;
 }
 
-/// Tells the session how the camera is. One that nobody asked for by name is only missed once it was there.
+/// Tells the session how the camera is, and what it sees; nothing is drawn for that where it is not shown.
 void Loop::follow_camera()
 {
     if (!parts_.camera)
         return;
-    const CameraState now = parts_.camera->status().state;
-    if (now == camera_)
-        return;
-    camera_ = now;
-    camera_seen_ = camera_seen_ || now == CameraState::Running;
-    if (now == CameraState::Running)
-        parts_.session.camera_is(Session::Camera::Ready);
-    else if (now == CameraState::Stalled && camera_seen_)
-        parts_.session.camera_is(Session::Camera::Stalled);
-    else if (now == CameraState::NoCamera && (camera_seen_ || parts_.camera_expected))
-        parts_.session.camera_is(Session::Camera::None);
-    frames_due_ = frames_to_settle;
+    if (const auto news = camera_news_.look(parts_.camera->status())) {
+        parts_.session.camera_is(*news);
+        frames_due_ = frames_to_settle;
+    }
+    if (const auto sight = parts_.camera->sight()) {
+        parts_.session.camera_sees(sight->small, sight->hint);
+        if (ui::shows_camera(parts_.session.state()))
+            frames_due_ = std::max(frames_due_, 1);
+    }
 }
 
 /// Shows how far the work at the desk is. When it is done another catalog may be in place: nobody waits for it.

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "kiosk/camera/camera_source.h"
+#include "kiosk/camera_news.h"
 #include "kiosk/clock.h"
 #include "kiosk/files/catalog_place.h"
 #include "kiosk/guide.h"
@@ -69,8 +70,7 @@ private:
     TimePoint catalog_looked_;
     Guide guide_;
     Idle idle_;
-    CameraState camera_ = CameraState::Off;
-    bool camera_seen_ = false;
+    CameraNews camera_news_;
     unsigned sounded_ = 0; ///< the last notice that was heard
     int frames_due_ = 0;
     bool touched_ = false; ///< a finger came down or was lifted, and no frame has shown it

@@ -38,6 +38,7 @@ struct DeskPage {
     std::string title;
     std::vector<std::string> lead;
     std::vector<std::string> fingerprint; ///< groups of digits, to be compared one by one
+    bool camera = false;                  ///< the camera's picture stands there, as State has it
     std::optional<int> percent;           ///< how far the work is, as a drawn length
     std::vector<DeskButton> buttons;
     std::vector<DeskChoice> choices;

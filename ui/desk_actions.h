@@ -63,6 +63,15 @@ struct OpenDoubt {
 struct ApproveDoubt {
     bool operator==(const ApproveDoubt&) const = default;
 };
+/// Show the camera's picture large, with what is read.
+struct OpenCamera {
+    bool operator==(const OpenCamera&) const = default;
+};
+/// Keep one picture of the camera in one of the folders that are listed.
+struct KeepPicture {
+    std::size_t index;
+    bool operator==(const KeepPicture&) const = default;
+};
 /// End the work that is being done.
 struct CancelWork {
     bool operator==(const CancelWork&) const = default;
@@ -74,7 +83,7 @@ struct OpenReport {
 
 using DeskAction =
     std::variant<OpenDesk, LookForFiles, OpenFile, LoadFile, UndoLoad, InstallFile, AnswerKey, UndoInstall, AuditFile,
-                 AuditCatalog, OpenRule, OpenDoubt, ApproveDoubt, CancelWork, OpenReport>;
+                 AuditCatalog, OpenRule, OpenDoubt, ApproveDoubt, OpenCamera, KeepPicture, CancelWork, OpenReport>;
 
 /// One of them.
 struct AskDesk {

@@ -6,6 +6,7 @@
 #include "core/product.h"
 #include "ui/access/voice_state.h"
 #include "ui/actions.h"
+#include "ui/camera_view.h"
 #include "ui/desk.h"
 #include "ui/look/theme.h"
 #include "ui/words/amounts_words.h"
@@ -49,6 +50,7 @@ enum class ScreenId {
     DeskAudit,
     DeskRule,
     DeskDoubt,
+    DeskCamera,
 };
 
 /// A product on one side.
@@ -125,10 +127,11 @@ struct State {
     std::string other_language;   ///< the name of the language that the button changes to
     bool can_take_back = false;
     Notice notice;
-    std::string reader;           ///< what the camera says of itself, in words; empty: nothing to say
-    std::string bundle;           ///< whose labels these are, in words; empty: the place's own
-    bool desk_open = false;       ///< whether the leader desk can be reached from Welcome
-    std::optional<DeskPage> desk; ///< the page of the desk that is shown
+    std::string reader;               ///< what the camera says of itself, in words; empty: nothing to say
+    std::optional<CameraView> camera; ///< what it sees; nothing: no picture is shown
+    std::string bundle;               ///< whose labels these are, in words; empty: the place's own
+    bool desk_open = false;           ///< whether the leader desk can be reached from Welcome
+    std::optional<DeskPage> desk;     ///< the page of the desk that is shown
 };
 
 } // namespace ui

@@ -1,40 +1,12 @@
 #include "kiosk/camera/capture.h"
 
+#include "kiosk/camera/device_choice.h"
 #include "kiosk/camera/pipeline.h"
 
 #include <algorithm>
-#include <filesystem>
 #include <utility>
-#include <vector>
 
 namespace kiosk {
-namespace {
-
-/// The camera device files of this machine: shorter names first, so that video2 stands before video10.
-std::vector<std::string> devices_here()
-{
-    std::vector<std::string> devices;
-    std::error_code ignored;
-    for (const auto& entry : std::filesystem::directory_iterator("/dev", ignored))
-        if (entry.path().filename().string().starts_with("video"))
-            devices.push_back(entry.path());
-    std::ranges::sort(devices, {}, [](const std::string& path) { return std::pair(path.size(), path); });
-    return devices;
-}
-
-/// The source to try now. Many cameras own a second device file that gives no pictures, and after a replug the number
-/// is another: so the next try takes the next one. Empty when there is none.
-std::string source_for(const CaptureOptions& options, std::size_t tries)
-{
-    if (!options.source.empty())
-        return options.source;
-    if (!options.device.empty())
-        return device_source(options.device);
-    const auto devices = devices_here();
-    return devices.empty() ? std::string() : device_source(devices[tries % devices.size()]);
-}
-
-} // namespace
 
 Capture::Capture(CaptureOptions options, std::function<void(Frame)> on_frame, std::function<void(CameraState)> on_state)
     : options_(std::move(options)), on_frame_(std::move(on_frame)), on_state_(std::move(on_state))
@@ -73,8 +45,7 @@ void Capture::run()
     auto length = options_.first_pause;
     for (std::size_t tries = 0; !stopping_; ++tries) {
         const auto frames_before = frames_;
-        const std::string source = source_for(options_, tries);
-        const CameraState end = source.empty() ? CameraState::NoCamera : run_pipeline(source);
+        const CameraState end = try_camera(tries);
         if (stopping_)
             break;
         become(end);
@@ -89,19 +60,36 @@ void Capture::run()
     become(CameraState::Off);
 }
 
+/// Asks anew with each try what there is: after a replug a camera has another number. Where one does not work, the next
+/// try takes the next.
+CameraState Capture::try_camera(std::size_t tries)
+{
+    if (!options_.source.empty())
+        return run_pipeline(options_.source);
+    const auto choice = choose_sources(options_.calls, options_.device);
+    if (choice.sources.empty())
+        return choice.trouble;
+    const auto one = tries % choice.sources.size();
+    set_controls(options_.calls, choice.devices[one], options_.power_line_hz);
+    return run_pipeline(choice.sources[one]);
+}
+
 /// Hands frames over until the pipeline breaks, falls silent or is to stop; returns what the camera is then.
 CameraState Capture::run_pipeline(const std::string& source)
 {
     constexpr Milliseconds patience{50};
-    const auto pipeline = Pipeline::open(source);
+    const auto [pipeline, trouble] = Pipeline::open(source, options_.turn);
     if (!pipeline)
-        return CameraState::NoCamera;
+        return trouble;
     auto heard = options_.now();
     while (!stopping_) {
+        pipeline->let_through(every_);
         auto look = pipeline->next(patience);
-        if (look.gone)
-            return CameraState::NoCamera;
+        if (look.end)
+            return *look.end;
         if (look.frame) {
+            width_ = look.frame->width;
+            height_ = look.frame->height;
             become(CameraState::Running);
             look.frame->when = options_.now();
             look.frame->number = ++frames_;

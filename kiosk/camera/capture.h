@@ -1,7 +1,10 @@
 // Takes frames from a camera for as long as it runs: survives no camera, a pulled cable and a camera that falls silent.
 #pragma once
 
+#include "kiosk/camera/camera_state.h"
 #include "kiosk/camera/frame.h"
+#include "kiosk/camera/turned.h"
+#include "kiosk/camera/video_calls.h"
 
 #include <atomic>
 #include <condition_variable>
@@ -12,22 +15,16 @@
 
 namespace kiosk {
 
-/// How the camera is.
-enum class CameraState {
-    Off,      ///< not started, or stopped
-    Starting, ///< asked for, no frame yet
-    Running,  ///< frames come
-    NoCamera, ///< none there, or it went away; looked for again with growing pauses
-    Stalled,  ///< there, but no frame came for too long; opened again with growing pauses
-};
-
 /// Where frames come from and how patient to be.
 struct CaptureOptions {
     /// The beginning of a GStreamer pipeline: the source, with whatever belongs to it. All behind it is always the
     /// same. Empty: a camera, see `device`.
     std::string source;
-    /// The camera's device file ("/dev/video0"). Empty: the ones that are there, one after the other until one works.
+    /// The camera's device file ("/dev/video0"). Empty: the ones that are there, best first, until one works.
     std::string device;
+    Turn turn;             ///< how its pictures are put right
+    int power_line_hz = 0; ///< see set_controls
+    VideoCalls calls = kernel_video_calls();
     Milliseconds silence{3000};    ///< no frame for so long: the camera is stalled
     Milliseconds first_pause{250}; ///< before the second try; doubles with each
     Milliseconds longest_pause{5000};
@@ -49,9 +46,15 @@ public:
     /// Returns when the thread has ended: after what is being looked at, and at most some 50 ms.
     void stop();
     [[nodiscard]] CameraState state() const { return state_; }
+    /// Width and height of the newest frame, put right; 0 before there is one.
+    [[nodiscard]] int width() const { return width_; }
+    [[nodiscard]] int height() const { return height_; }
+    /// From now on at most one frame in that time is taken from the camera; 0: as many as there are. Any thread.
+    void take_every(Milliseconds time) { every_ = time; }
 
 private:
     void run();
+    [[nodiscard]] CameraState try_camera(std::size_t tries);
     CameraState run_pipeline(const std::string& source);
     void become(CameraState state);
     bool pause(Milliseconds length);
@@ -61,6 +64,9 @@ private:
     std::function<void(CameraState)> on_state_;
     std::atomic<CameraState> state_{CameraState::Off};
     std::atomic<bool> stopping_{false};
+    std::atomic<int> width_{0};
+    std::atomic<int> height_{0};
+    std::atomic<Milliseconds> every_{Milliseconds{0}};
     std::mutex mutex_;
     std::condition_variable stopped_;
     std::uint64_t frames_ = 0;

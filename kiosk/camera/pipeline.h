@@ -1,7 +1,9 @@
 // One run of a GStreamer pipeline from a source to grey frames: opened, asked for frames, thrown away when it breaks.
 #pragma once
 
+#include "kiosk/camera/camera_state.h"
 #include "kiosk/camera/frame.h"
+#include "kiosk/camera/turned.h"
 
 #include <memory>
 #include <optional>
@@ -11,21 +13,32 @@ namespace kiosk {
 
 /// What asking for a frame brought.
 struct Look {
-    std::optional<Frame> frame; ///< without time and number
-    bool gone = false;          ///< the source said that it has ended or is broken; there will be no more
+    std::optional<Frame> frame; ///< put right; without time and number
+    /// The source said that it has ended or is broken, and there will be no more: NoCamera, Busy, Refused or
+    /// WrongFormat.
+    std::optional<CameraState> end;
 };
 
 /// The only file pair that knows GStreamer.
 class Pipeline {
 public:
-    /// Starts a pipeline with this beginning; null when it cannot be built or its source does not start (no camera).
-    [[nodiscard]] static std::unique_ptr<Pipeline> open(const std::string& source);
+    /// A pipeline that runs, or why it does not.
+    struct Opened {
+        std::unique_ptr<Pipeline> pipeline; ///< null when it cannot be built or its source does not start
+        CameraState trouble = CameraState::NoCamera;
+    };
+    /// Starts a pipeline with this beginning; its frames are put right by `turn`.
+    [[nodiscard]] static Opened open(const std::string& source, Turn turn = {});
     ~Pipeline();
     Pipeline(const Pipeline&) = delete;
     Pipeline& operator=(const Pipeline&) = delete;
 
     /// The newest frame that nobody has looked at; waits for one at most so long.
     [[nodiscard]] Look next(Milliseconds patience);
+
+    /// At most one frame in that time, from now on; 0: all. What comes between is dropped as the source sends it,
+    /// before anything is worked out of it.
+    void let_through(Milliseconds every);
 
 private:
     struct Parts;
@@ -37,8 +50,5 @@ private:
 /// usual place for the list of plugins cannot be written, it sets GST_REGISTRY to one that can (the runtime or cache
 /// folder that the session or service manager names), because without the list each start costs a search.
 bool prepare_gstreamer();
-
-/// The source for a camera: 1280 x 720 if it has that, else what it likes best.
-[[nodiscard]] std::string device_source(const std::string& device);
 
 } // namespace kiosk

@@ -151,7 +151,7 @@ void add_station(CLI::App& app, StationArguments& station, Size& size, const std
     add_language(app, station.language, "language to begin with", languages);
     add_text_size(app, station.text_percent);
     add_theme(app, station.theme);
-    app.add_option("--camera", station.camera, "auto, off, or a device such as /dev/video0")->capture_default_str();
+    app.add_option("--camera", station.camera, "auto, off, or a device such as /dev/video0, whatever the settings say");
     app.add_option("--camera-source", station.camera_source,
                    "the beginning of a GStreamer pipeline in place of a camera");
     app.add_flag("--silent", station.silent, "play no sounds");

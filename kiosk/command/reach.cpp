@@ -197,6 +197,7 @@ Trouble go(Session& session, const catalog::Store& store, const Route& route)
     case ScreenId::DeskAudit:
     case ScreenId::DeskRule:
     case ScreenId::DeskDoubt:
+    case ScreenId::DeskCamera:
         return route.desk ? route.desk->reach(session, route.screen) : "the desk is not open";
     }
     return std::nullopt;

@@ -82,7 +82,9 @@ Trouble PictureDesk::reach(Session& session, ScreenId screen)
         session.apply({ui::AskDesk{ui::AuditCatalog{}}});
         return std::nullopt;
     }
-    if (screen == ScreenId::DeskFiles)
+    if (screen == ScreenId::DeskCamera)
+        touch(session, ui::OpenCamera{});
+    else if (screen == ScreenId::DeskFiles)
         touch(session, ui::LookForFiles{});
     else if (is_of_audit(screen)) {
         touch(session, ui::AuditCatalog{});

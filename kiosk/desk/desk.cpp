@@ -44,6 +44,7 @@ Desk::Desk(DeskPlaces places, std::function<void()> wake) : places_(std::move(pl
 {
     state_.catalog = places_.catalog.string();
     state_.catalog_named = places_.catalog_named;
+    state_.camera = places_.take_picture != nullptr;
     state_.load_undone = catalog::is_load_undone(places_.catalog);
     look_around();
 }
@@ -217,6 +218,24 @@ Desk::Page Desk::perform(const ui::ApproveDoubt&)
     const std::string day = places_.today ? places_.today() : "";
     return begin(DeskWork::Approving, [catalog = places_.catalog.string(), gtin = *state_.doubt, rule = *state_.rule,
                                        day](WorkLine&) { return approve_doubt(catalog, gtin, rule, day); });
+}
+
+Desk::Page Desk::perform(const ui::OpenCamera&)
+{
+    state_.read.clear();
+    state_.picture_folders = places_.folders;
+    if (places_.look_at_sticks)
+        for (auto& stick : mounted_sticks())
+            state_.picture_folders.push_back(std::move(stick));
+    return ScreenId::DeskCamera;
+}
+
+Desk::Page Desk::perform(const ui::KeepPicture& asked)
+{
+    if (!places_.take_picture || asked.index >= state_.picture_folders.size())
+        return std::nullopt;
+    return begin(DeskWork::KeepingPicture, [take = places_.take_picture, folder = state_.picture_folders[asked.index]](
+                                               WorkLine&) { return keep_camera_picture(take, folder); });
 }
 
 Desk::Page Desk::perform(const ui::CancelWork&)

@@ -1,6 +1,7 @@
 // The leader desk: what a touch there begins, on a thread of its own, and what came of it.
 #pragma once
 
+#include "kiosk/camera/frame.h"
 #include "kiosk/clock.h"
 #include "kiosk/desk/desk_state.h"
 #include "ui/desk_actions.h"
@@ -10,6 +11,7 @@
 #include <functional>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace kiosk {
@@ -21,6 +23,8 @@ struct DeskPlaces {
     std::filesystem::path data;                 ///< the station's data folder, where bundles go
     std::vector<std::filesystem::path> folders; ///< to look for files in, beside the mounted sticks
     bool look_at_sticks = true;
+    /// A picture of the camera, taken now; it may wait for one. Empty: no camera is in use.
+    std::function<std::optional<Frame>()> take_picture;
     std::function<std::string()> today; ///< "2026-11-26", for what is approved
 };
 
@@ -40,6 +44,9 @@ public:
     };
     /// Takes what the work has told and brought since.
     News follow();
+
+    /// Something was read while the camera's picture is shown.
+    void has_read(std::string code) { state_.read = std::move(code); }
 
     /// Looks at the places anew: what is in place, what can be undone.
     void look_around();
@@ -64,6 +71,8 @@ private:
     Page perform(const ui::OpenRule&);
     Page perform(const ui::OpenDoubt&);
     Page perform(const ui::ApproveDoubt&);
+    Page perform(const ui::OpenCamera&);
+    Page perform(const ui::KeepPicture&);
     Page perform(const ui::CancelWork&);
     Page perform(const ui::OpenReport&);
     Page begin(DeskWork what, std::function<DeskNews(WorkLine&)> work);

@@ -11,6 +11,7 @@
 #include "kiosk/desk/worker.h"
 #include "ui/state.h"
 
+#include <filesystem>
 #include <optional>
 #include <string>
 #include <utility>
@@ -20,7 +21,17 @@
 namespace kiosk {
 
 /// What is being done, or was done last.
-enum class DeskWork { Looking, Previewing, Loading, Auditing, Approving, Installing, UndoingLoad, UndoingInstall };
+enum class DeskWork {
+    Looking,
+    Previewing,
+    Loading,
+    Auditing,
+    Approving,
+    Installing,
+    UndoingLoad,
+    UndoingInstall,
+    KeepingPicture
+};
 
 /// A sheet was loaded, or nothing of it.
 struct SheetTaken {
@@ -51,6 +62,10 @@ struct LoadUndone {
 struct KeyRefused {};
 /// Ended by a touch; nothing was changed.
 struct Ended {};
+/// A picture of the camera was kept by the leader's touch.
+struct PictureKept {
+    std::filesystem::path path; ///< empty: the camera gave none
+};
 /// It could not be done.
 struct Refused {
     core::Error error;
@@ -58,9 +73,9 @@ struct Refused {
 };
 
 /// What work brings.
-using DeskNews =
-    std::variant<StickFiles, Preview, SheetTaken, catalog::ReleaseLoaded, AuditFound, DoubtAnswered,
-                 catalog::Installing, std::optional<catalog::Manifest>, LoadUndone, KeyRefused, Ended, Refused>;
+using DeskNews = std::variant<StickFiles, Preview, SheetTaken, catalog::ReleaseLoaded, AuditFound, DoubtAnswered,
+                              catalog::Installing, std::optional<catalog::Manifest>, LoadUndone, KeyRefused, Ended,
+                              PictureKept, Refused>;
 
 /// All of it.
 struct DeskState {
@@ -84,7 +99,10 @@ struct DeskState {
     std::vector<std::pair<core::Gtin, core::DoubtRule>> approved; ///< since the audit
     std::optional<core::DoubtRule> rule;
     std::optional<core::Gtin> doubt;
-    std::optional<DeskNews> report; ///< of the last work that has one
+    bool camera = false;                                ///< there is one in use
+    std::string read;                                   ///< what was read last while its picture was shown
+    std::vector<std::filesystem::path> picture_folders; ///< where a picture can be kept
+    std::optional<DeskNews> report;                     ///< of the last work that has one
     DeskWork report_of = DeskWork::Looking;
     std::optional<ui::ScreenId> came; ///< the page of what came of the last work: a report, or an audit
 };

@@ -31,6 +31,8 @@ DeskPage home_page(const DeskState& state, const Language& language)
     offer(TextId::desk_files, TextId::desk_files_note, ui::LookForFiles{});
     if (state.can_audit)
         offer(TextId::desk_audit, TextId::desk_audit_note, ui::AuditCatalog{});
+    if (state.camera)
+        offer(TextId::desk_camera, TextId::desk_camera_note, ui::OpenCamera{});
     if (state.can_undo_load)
         offer(state.load_undone ? TextId::desk_redo_load : TextId::desk_undo_load,
               state.load_undone ? TextId::desk_redo_note : TextId::desk_undo_note, ui::UndoLoad{});
@@ -88,6 +90,8 @@ TextId work_text(DeskWork work)
         return TextId::desk_work_approve;
     case DeskWork::Installing:
         return TextId::desk_work_install;
+    case DeskWork::KeepingPicture:
+        return TextId::desk_work_picture;
     case DeskWork::UndoingLoad:
     case DeskWork::UndoingInstall:
         break;
@@ -146,15 +150,35 @@ DeskPage key_page(const DeskState& state, const Language& language)
     return page;
 }
 
+DeskPage camera_page(const DeskState& state, const Language& language)
+{
+    DeskPage page;
+    page.title = language.text(TextId::desk_camera);
+    page.camera = true;
+    if (!state.camera)
+        page.lead.push_back(language.text(TextId::camera_none));
+    else if (state.read.empty())
+        page.lead.push_back(language.text(TextId::desk_camera_lead));
+    else
+        page.lead.push_back(language.fill(TextId::desk_camera_read, {{"code", state.read}}));
+    for (std::size_t i = 0; state.camera && i < state.picture_folders.size(); ++i)
+        page.choices.push_back({language.text(TextId::desk_keep_picture),
+                                language.fill(TextId::desk_keep_into, {{"folder", state.picture_folders[i].string()}}),
+                                ui::KeepPicture{i}});
+    page.buttons.push_back({TextId::desk_home, ui::OpenDesk{}});
+    return page;
+}
+
 /// Which words stand on which screen.
 struct Page {
     ScreenId screen;
     DeskPage (*words)(const DeskState&, const Language&);
 };
-constexpr Page pages[] = {
-    {ScreenId::Desk, home_page},       {ScreenId::DeskFiles, files_page},   {ScreenId::DeskFile, file_page},
-    {ScreenId::DeskWork, work_page},   {ScreenId::DeskReport, report_page}, {ScreenId::DeskKey, key_page},
-    {ScreenId::DeskAudit, audit_page}, {ScreenId::DeskRule, rule_page},     {ScreenId::DeskDoubt, doubt_page}};
+constexpr Page pages[] = {{ScreenId::Desk, home_page},         {ScreenId::DeskFiles, files_page},
+                          {ScreenId::DeskFile, file_page},     {ScreenId::DeskWork, work_page},
+                          {ScreenId::DeskReport, report_page}, {ScreenId::DeskKey, key_page},
+                          {ScreenId::DeskAudit, audit_page},   {ScreenId::DeskRule, rule_page},
+                          {ScreenId::DeskDoubt, doubt_page},   {ScreenId::DeskCamera, camera_page}};
 
 } // namespace
 

@@ -71,6 +71,13 @@ struct Tell {
     }
     void operator()(const KeyRefused&) const { lead(language.text(TextId::desk_key_refused)); }
     void operator()(const Ended&) const { lead(language.text(TextId::desk_ended)); }
+    void operator()(const PictureKept& kept) const
+    {
+        if (kept.path.empty())
+            lead(language.text(TextId::desk_picture_none));
+        else
+            lead(language.fill(TextId::desk_picture_kept, {{"path", kept.path.string()}}));
+    }
     void operator()(const Refused& refused) const
     {
         const bool nothing_kept =
@@ -115,7 +122,10 @@ DeskPage report_page(const DeskState& state, const Language& language)
         page.buttons.push_back({state.load_undone ? TextId::desk_redo_load : TextId::desk_undo_load, ui::UndoLoad{}});
     if (changed && !is_of_load(state.report_of) && state.can_undo_install)
         page.buttons.push_back({TextId::desk_undo_install, ui::UndoInstall{}});
-    page.buttons.push_back({TextId::desk_files, ui::LookForFiles{}});
+    if (state.report_of == DeskWork::KeepingPicture)
+        page.buttons.push_back({TextId::desk_camera, ui::OpenCamera{}});
+    else
+        page.buttons.push_back({TextId::desk_files, ui::LookForFiles{}});
     page.buttons.push_back({TextId::desk_home, ui::OpenDesk{}});
     return page;
 }

@@ -2,6 +2,7 @@
 
 #include "catalog/file/byte_stream.h"
 #include "catalog/load/undo.h"
+#include "kiosk/desk/keep_picture.h"
 
 #include <exception>
 #include <system_error>
@@ -168,6 +169,18 @@ DeskNews approve_doubt(const std::string& catalog, const core::Gtin& gtin, core:
     return guarded(std::nullopt, catalog, [&]() -> DeskNews {
         return DoubtAnswered{approve(catalog, gtin.digits(), std::string(core::info(rule).name), day), gtin, rule};
     });
+}
+
+DeskNews keep_camera_picture(const std::function<std::optional<Frame>()>& take, const std::filesystem::path& folder)
+{
+    const auto picture = take();
+    if (!picture)
+        return PictureKept{};
+    auto kept = keep_picture(*picture, folder);
+    std::error_code unknown;
+    if (!kept)
+        return Refused{kept.error(), !std::filesystem::is_directory(folder, unknown)};
+    return PictureKept{*kept};
 }
 
 } // namespace kiosk

@@ -2,10 +2,12 @@
 // told from a file that was never good.
 #pragma once
 
+#include "kiosk/camera/frame.h"
 #include "kiosk/desk/desk_state.h"
 #include "kiosk/desk/worker.h"
 
 #include <filesystem>
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -39,5 +41,9 @@ namespace kiosk {
 /// Writes down "I looked, the package says so".
 [[nodiscard]] DeskNews approve_doubt(const std::string& catalog, const core::Gtin& gtin, core::DoubtRule rule,
                                      const std::string& day);
+
+/// Takes a picture of the camera and keeps it in the folder.
+[[nodiscard]] DeskNews keep_camera_picture(const std::function<std::optional<Frame>()>& take,
+                                           const std::filesystem::path& folder);
 
 } // namespace kiosk

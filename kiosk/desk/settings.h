@@ -5,6 +5,7 @@
 #include "core/error.h"
 #include "core/rules/price_unit.h"
 #include "core/rules/rule_sets.h"
+#include "kiosk/camera/camera_choices.h"
 
 #include <cstddef>
 #include <span>
@@ -24,6 +25,7 @@ struct Settings {
     int screen_width_mm = 0;          ///< of the glass; 0: as measured, or as the panel says of itself
     int idle_seconds = 300;           ///< without a touch, before the station asks whether somebody is there; 0: never
     int switch_pace_ms = 1500;        ///< how long each line stays lit for one switch
+    CameraChoices camera;             ///< which one, and how its picture is put right
     bool operator==(const Settings&) const = default;
 };
 

@@ -1,5 +1,6 @@
 // Every setting of station.conf: its key, its default, what it takes and where that goes.
 #include "kiosk/desk/settings.h"
+#include "kiosk/desk/settings_camera.h"
 
 #include <algorithm>
 #include <charconv>
@@ -140,6 +141,10 @@ std::vector<SettingRow> rows()
         {"screen_width_mm", "auto", "auto, or millimetres from 100 to 3000", take_screen_width},
         {"idle_seconds", "300", "never, or seconds from 60 to 3600", take_idle},
         {"switch_pace_ms", "1500", "milliseconds from 500 to 10000", take_number<500, 10000, &S::switch_pace_ms>},
+        {"camera", "auto", "auto, off or /dev/NAME", take_camera},
+        {"camera_rotate", "0", "0, 90, 180 or 270", take_camera_rotate},
+        {"camera_mirror", "picture", "no, picture or camera", take_camera_mirror},
+        {"power_line_hz", "auto", "auto, 50 or 60", take_power_line},
     };
 }
 

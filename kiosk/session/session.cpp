@@ -112,6 +112,11 @@ void Session::apply(const ui::Actions& actions)
 
 void Session::take(const Scan& scan)
 {
+    if (desk_ && state_.screen == ScreenId::DeskCamera) { // whoever tries the camera wants to stay there
+        desk_->has_read(scan.text);
+        refresh_desk();
+        return;
+    }
     answer(look_up(scan, [this](const core::Gtin& gtin) { return store_->find(gtin); }));
     refresh();
 }
@@ -302,12 +307,6 @@ void Session::say(Notice::Tone tone, TextId id, std::initializer_list<ui::Fill> 
     say(tone, language().fill(id, fills));
 }
 
-void Session::camera_is(Camera camera)
-{
-    camera_ = camera;
-    refresh();
-}
-
 void Session::set_language(std::string_view code)
 {
     for (std::size_t i = 0; i < languages_.size(); ++i)
@@ -354,20 +353,7 @@ void Session::refresh()
     refresh_desk();
     state_.can_take_back = before_.has_value();
     state_.other_language = languages_[next_language()].text(TextId::language_name);
-    switch (camera_) {
-    case Camera::Off:
-        state_.reader.clear();
-        break;
-    case Camera::Ready:
-        state_.reader = language().text(TextId::camera_ready);
-        break;
-    case Camera::None:
-        state_.reader = language().text(TextId::camera_none);
-        break;
-    case Camera::Stalled:
-        state_.reader = language().text(TextId::camera_stalled);
-        break;
-    }
+    refresh_camera();
 }
 
 } // namespace kiosk

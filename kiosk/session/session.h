@@ -4,6 +4,8 @@
 #include "catalog/bundle/manifest.h"
 #include "catalog/store/search.h"
 #include "catalog/store/store.h"
+#include "kiosk/camera/frame.h"
+#include "kiosk/camera/guidance.h"
 #include "kiosk/desk/desk.h"
 #include "kiosk/desk/settings.h"
 #include "kiosk/input/scan.h"
@@ -41,9 +43,22 @@ public:
     /// std::runtime_error for a broken catalog; both sides and the screen are then as they were.
     void take(const Scan& scan);
 
-    /// What the camera says of itself.
-    enum class Camera { Off, Ready, None, Stalled };
+    /// What there is to say about the camera.
+    enum class Camera {
+        Off, ///< nothing
+        Ready,
+        Small, ///< ready, with few pixels
+        Black, ///< its picture is black
+        None,
+        Unplugged,
+        Stalled,
+        Busy,
+        Refused,
+        WrongFormat,
+    };
     void camera_is(Camera camera);
+    /// What the camera sees now, and what to do about it; shown while it takes pictures.
+    void camera_sees(const Frame& small, Hint hint);
 
     /// Works on the search by name while its screen is open: portions of about a millisecond, as long as `go_on` says
     /// so, at least one. Returns whether there is more to do. Throws std::runtime_error when the catalog is broken.
@@ -188,6 +203,7 @@ private:
     void refresh_pair(const core::Product& left, const core::Product& right);
     void refresh_why();
     void refresh_words();
+    void refresh_camera();
 
     catalog::Store* store_;
     Desk* desk_ = nullptr; ///< nothing: no touch reaches it
@@ -207,6 +223,7 @@ private:
     bool searching_ = false;
     unsigned taken_ = 0;
     Camera camera_ = Camera::Off;
+    Hint hint_ = Hint::Aim;
 };
 
 } // namespace kiosk

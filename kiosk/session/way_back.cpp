@@ -14,7 +14,8 @@ bool is_place(ScreenId screen)
     return screen == ScreenId::Welcome || screen == ScreenId::OneLabel || screen == ScreenId::Pair ||
            screen == ScreenId::PickAisle || screen == ScreenId::FindByName || screen == ScreenId::Desk ||
            screen == ScreenId::DeskFiles || screen == ScreenId::DeskFile || screen == ScreenId::DeskAudit ||
-           screen == ScreenId::DeskRule || screen == ScreenId::DeskReport || screen == ScreenId::Ways;
+           screen == ScreenId::DeskRule || screen == ScreenId::DeskReport || screen == ScreenId::DeskCamera ||
+           screen == ScreenId::Ways;
 }
 
 } // namespace

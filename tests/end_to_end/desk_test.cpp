@@ -25,7 +25,13 @@ const std::string sheet = "gtin,name,entered_on,serving_size,calories,total_fat_
 class DeskTwin {
 public:
     explicit DeskTwin(const std::string& stick)
-        : desk_({folder_.file("data/catalog.db"), false, folder_.file("data"), {stick}, false, {}})
+        : desk_({folder_.file("data/catalog.db"),
+                 false,
+                 folder_.file("data"),
+                 {stick},
+                 false,
+                 [] { return std::optional<kiosk::Frame>(); }, // as the station, which looks for a camera
+                 {}})
     {
         session_.say_demo();
         session_.open_desk(desk_);

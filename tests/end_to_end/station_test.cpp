@@ -205,6 +205,12 @@ TEST_CASE("end to end: bars before the camera come to the screen through the rea
     std::this_thread::sleep_for(std::chrono::seconds(2)); // held still: no second scan
     CHECK(std::ranges::count(station.trace(), "answer", &test::TraceLine::kind) == 1);
     CHECK(station.program().end() == 0);
+    // No picture is kept: in its home lie the trace, what it said, and GStreamer's list of plugins.
+    for (const auto& entry : fs::recursive_directory_iterator(station.folder().file(""))) {
+        const auto name = entry.path().filename().string();
+        CAPTURE(name);
+        CHECK((!entry.is_regular_file() || name == "trace" || name == "err" || name.starts_with("registry.")));
+    }
 }
 
 TEST_CASE("end to end: it fills the screen, also where no window manager helps, and goes back to its window")

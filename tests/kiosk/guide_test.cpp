@@ -203,3 +203,28 @@ TEST_CASE("guide: who asks for the voice where there is none is told so")
     CHECK(walk.station.state().voice.mode == ui::VoiceMode::Off);
     CHECK(walk.station.state().notice.words == "This station has no loudspeaker now.");
 }
+
+TEST_CASE("guide: by the voice alone the camera's hints are told, each once and not too fast")
+{
+    using kiosk::Hint;
+    using kiosk::Milliseconds;
+    test::Walk walk;
+    walk.camera(Hint::Closer, Milliseconds{5000});
+    CHECK(walk.said_now.empty()); // who sees the picture reads them
+    walk.press(SDLK_F2);
+    walk.camera(Hint::Aim, Milliseconds{5000});
+    CHECK(walk.said_now.empty()); // nothing to do
+    walk.camera(Hint::Closer, Milliseconds{5000});
+    CHECK(says(walk, "Closer"));
+    walk.camera(Hint::Closer, Milliseconds{5000});
+    CHECK(walk.said_now.empty());
+    walk.camera(Hint::HoldStill, Milliseconds{5000});
+    CHECK(says(walk, "Hold still"));
+    walk.camera(Hint::Closer, Milliseconds{1000});
+    CHECK(walk.said_now.empty()); // a second after the one before
+    walk.camera(Hint::Closer, Milliseconds{3500});
+    CHECK(says(walk, "Closer"));
+    walk.camera(Hint::Aim, Milliseconds{1000});
+    walk.camera(Hint::Closer, Milliseconds{5000}); // the next package
+    CHECK(says(walk, "Closer"));
+}

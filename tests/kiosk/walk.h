@@ -57,6 +57,19 @@ public:
         settle();
     }
 
+    /// The camera sees something, so long after what was before.
+    void camera(kiosk::Hint hint, kiosk::Milliseconds later)
+    {
+        said_now.clear();
+        kiosk::Frame small;
+        small.width = small.height = 4;
+        small.pixels.assign(16, 99);
+        station.session.camera_is(kiosk::Session::Camera::Ready);
+        station.session.camera_sees(small, hint);
+        now_ += later;
+        settle();
+    }
+
     /// Time passes, for the one switch.
     void wait_for_switch()
     {

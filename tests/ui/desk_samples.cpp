@@ -38,6 +38,7 @@ DeskState everything()
     state.in_front = manifest();
     state.shown = 412'345;
     state.can_audit = true;
+    state.camera = true;
     state.came = ui::ScreenId::DeskReport;
     state.can_undo_load = true;
     state.can_undo_install = true;
@@ -122,6 +123,8 @@ public:
         auto state = state_of(screen, language_);
         state.desk_open = true;
         state.desk = kiosk::desk_page(desk, screen, language_);
+        if (desk.camera)
+            state.camera = camera_view(language_.text(ui::TextId::camera_hold_still));
         states_.push_back({"desk: " + name, std::move(state)});
     }
     void report(const std::string& name, kiosk::DeskNews news, DeskWork work)
@@ -153,6 +156,11 @@ void add_files(States& states)
             states.add("a bundle", ScreenId::DeskFile, desk);
         }
     states.add("a key", ScreenId::DeskKey, desk);
+    desk.picture_folders = {stick, "/srv/cedar-hollow-station"};
+    desk.read = "09521234543213";
+    states.add("a test picture", ScreenId::DeskCamera, desk);
+    desk.camera = false;
+    states.add("no test picture", ScreenId::DeskCamera, desk);
     desk.found = kiosk::StickFiles{};
     states.add("no stick", ScreenId::DeskFiles, desk);
     desk.found->sticks = 1;
@@ -162,8 +170,9 @@ void add_files(States& states)
 void add_work(States& states)
 {
     auto desk = everything();
-    for (const auto work : {DeskWork::Looking, DeskWork::Previewing, DeskWork::Loading, DeskWork::Auditing,
-                            DeskWork::Approving, DeskWork::Installing, DeskWork::UndoingLoad}) {
+    for (const auto work :
+         {DeskWork::Looking, DeskWork::Previewing, DeskWork::Loading, DeskWork::Auditing, DeskWork::Approving,
+          DeskWork::Installing, DeskWork::UndoingLoad, DeskWork::KeepingPicture}) {
         desk.work = work;
         if (work == DeskWork::Loading)
             desk.progress = {catalog::LoadProgress::Stage::Products, 37, 100};
@@ -197,6 +206,9 @@ void add_reports(States& states)
     report.refused_rows = 31;
     report.faults = sheet().faults;
     report.tabs = {{stick + "/own labels.xlsx", "Labels of winter", {"Labels of summer", "Old"}}};
+    states.report("a picture was kept", kiosk::PictureKept{stick + "/pairstand-picture-1.bmp"},
+                  DeskWork::KeepingPicture);
+    states.report("no picture came", kiosk::PictureKept{}, DeskWork::KeepingPicture);
     states.report("a sheet was loaded", kiosk::SheetTaken{report, true, true}, DeskWork::Loading);
     report.taken = 0;
     states.report("nothing was loaded", kiosk::SheetTaken{report, false, true}, DeskWork::Loading);

@@ -10,6 +10,8 @@
 
 #include <algorithm>
 #include <array>
+#include <cstdint>
+#include <memory>
 #include <stdexcept>
 
 namespace test {
@@ -68,6 +70,9 @@ void add_welcomes(std::vector<NamedState>& states, const ui::Language& language)
     auto held = label_state(demo_product("9520777012026"), language);
     held.screen = ScreenId::Welcome;
     states.push_back({"welcome with one package", held});
+    empty.reader = language.text(TextId::camera_small) + " " + language.text(TextId::camera_private);
+    empty.camera = camera_view(language.text(TextId::camera_turn));
+    states.push_back({"welcome with a camera", empty});
 }
 
 void add_lists(std::vector<NamedState>& states, const ui::Language& language)
@@ -85,6 +90,8 @@ void add_lists(std::vector<NamedState>& states, const ui::Language& language)
     unknown.code = "09521234567899";
     unknown.notice.words = language.fill(TextId::notice_unknown, {{"code", unknown.code}});
     states.push_back({"not found", unknown});
+    unknown.camera = camera_view(language.text(TextId::camera_hold_still));
+    states.push_back({"not found with a camera", unknown});
     states.push_back({"gallery", state_of(ScreenId::Gallery, language)});
 }
 
@@ -234,6 +241,15 @@ ui::State state_of(ScreenId screen, const ui::Language& language)
     state.screen = screen;
     state.other_language = other_than(language).text(TextId::language_name);
     return state;
+}
+
+ui::CameraView camera_view(const std::string& hint, int width, int height)
+{
+    std::vector<std::uint8_t> grey;
+    for (int y = 0; y < height; ++y)
+        for (int x = 0; x < width; ++x)
+            grey.push_back(static_cast<std::uint8_t>(x % 3 == 0 && y > height / 3 ? 30 : 80 + 150 * x / width));
+    return {width, height, std::make_shared<const std::vector<std::uint8_t>>(grey), hint};
 }
 
 ui::State label_state(const core::Product& product, const ui::Language& language)

@@ -21,6 +21,9 @@ namespace test {
 /// A state with nothing on it but what every state has.
 [[nodiscard]] ui::State state_of(ui::ScreenId screen, const ui::Language& language);
 
+/// A camera's small picture: bars on a grey that gets lighter to the right.
+[[nodiscard]] ui::CameraView camera_view(const std::string& hint, int width = 16, int height = 9);
+
 /// A demo product with a very long ingredient list that names all that can be named, entered before sesame had to be.
 [[nodiscard]] core::Product product_with_long_list();
 

@@ -1,4 +1,5 @@
 // Every page of the leader desk: what is the case, what can be done, what can be chosen, and then the details.
+#include "ui/parts/camera_corner.h"
 #include "ui/parts/frame.h"
 #include "ui/parts/list.h"
 #include "ui/parts/sentences.h"
@@ -7,6 +8,7 @@
 #include "ui/widgets/text.h"
 
 #include <cmath>
+#include <utility>
 
 namespace ui {
 namespace {
@@ -128,6 +130,10 @@ void desk_screen(const Ui& ui, const State& state, Actions& asked)
         add_words(ui, words, Style::Text, Role::Text, width, sizes.unit, blocks);
     add_fingerprint(ui, page, width, blocks);
     add_length(ui, page, width, blocks);
+    constexpr float part_for_picture = 0.6F; // what can be done with it stands below
+    if (page.camera)
+        if (auto picture = camera_large(ui, state, width, part_for_picture * frame.body.height()))
+            blocks.push_back(std::move(*picture));
     add_buttons(ui, page, width, asked, blocks);
     std::vector<Choice> choices;
     for (const auto& choice : page.choices)

@@ -33,6 +33,7 @@ constexpr ScreenInfo list[] = {
     {ScreenId::DeskAudit, "desk_audit", desk_screen},
     {ScreenId::DeskRule, "desk_rule", desk_screen},
     {ScreenId::DeskDoubt, "desk_doubt", desk_screen},
+    {ScreenId::DeskCamera, "desk_camera", desk_screen},
 };
 
 /// Rings and marks lie over all that was drawn; so they come last, when it is known what stands where.

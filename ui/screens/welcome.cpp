@@ -1,3 +1,4 @@
+#include "ui/parts/camera_corner.h"
 #include "ui/parts/frame.h"
 #include "ui/parts/offers.h"
 #include "ui/parts/sentences.h"
@@ -6,7 +7,11 @@
 #include "ui/widgets/pattern.h"
 #include "ui/widgets/text.h"
 
+#include <algorithm>
 #include <cmath>
+#include <iterator>
+#include <utility>
+#include <vector>
 
 namespace ui {
 namespace {
@@ -94,73 +99,118 @@ PlaceStyle place_style(const Ui& ui, const State& state, float width, float page
 
 /// The ways to see and hear, to what words mean, and to the leader desk: last, and quieter than what shoppers are asked
 /// to do.
-void add_other_ways(const Ui& ui, const State& state, float width, std::vector<Block>& blocks, Actions& asked)
+std::vector<Offer> other_ways(const Ui& ui, const State& state)
 {
     std::vector<Offer> offers{
         {ui.language.text(TextId::button_ways), TextId::button_ways, false, AskAccess{OpenWays{}}}, words_offer(ui)};
     if (state.desk_open)
         offers.push_back({ui.language.text(TextId::desk_title), TextId::desk_title, false, AskDesk{OpenDesk{}}});
+    return offers;
+}
+
+/// What to do without a scanner; whoever came back here with both sides full wants to see them again.
+std::vector<Offer> next_steps(const Ui& ui, const State& state)
+{
+    const auto offer = [&ui](TextId id, Action action) {
+        return Offer{ui.language.text(id), id, false, std::move(action)};
+    };
+    if (state.pair)
+        return {offer(TextId::button_compare, ShowPair{})};
+    std::vector<Offer> steps{offer(TextId::button_choose_by_name, FindByName{})};
+    if (state.by_aisle)
+        steps.push_back(offer(TextId::find_by_aisle, ChooseAisle{}));
+    return steps;
+}
+
+/// The two places for packages, side by side.
+Block places(const Ui& ui, const State& state, const Frame& frame, Actions& asked)
+{
+    const float half = std::floor((frame.body.width() - ui.look.sizes.gap) / 2);
+    const PlaceStyle style = place_style(ui, state, half, frame.body.height());
+    return {place_height(ui, state, style, half),
+            [&ui, &state, &asked, half, style](Area area) {
+                place(ui, state, Side::Left, style, area.cut_left(half), asked);
+                place(ui, state, Side::Right, style, area.cut_right(half), asked);
+            },
+            false, ui.look.sizes.gap};
+}
+
+/// The next steps in one line; the second where letters are not so large that a line holds only one.
+Block next_step(const Ui& ui, const State& state, float width, Actions& asked)
+{
+    const float gap = ui.look.sizes.gap;
+    auto steps = next_steps(ui, state);
+    const float wide = std::min(width, button_width(ui, steps.front().words, Style::Text));
+    if (steps.size() > 1 && wide + gap + button_width(ui, steps.back().words, Style::Text) > width)
+        steps.pop_back();
+    const float height = button_height(ui, steps.front().words, Style::Text, wide);
+    return {height,
+            [&ui, &asked, steps = std::move(steps), wide, gap](Area area) {
+                for (std::size_t i = 0; i < steps.size(); ++i) {
+                    const Area place = area.cut_left(i == 0 ? wide : button_width(ui, steps[i].words, Style::Text));
+                    if (button(ui, steps[i].id, place, {Style::Text, false, false, Align::Centre}))
+                        asked.push_back(steps[i].action);
+                    area.cut_left(gap);
+                }
+            },
+            false, gap};
+}
+
+/// All that stands on it, and which block holds the two places. `corner`: the width that the camera's picture takes.
+struct Welcome {
+    std::vector<Block> blocks;
+    std::size_t places = 0;
+};
+
+Welcome welcome_of(const Ui& ui, const State& state, const Frame& frame, float corner, Actions& asked)
+{
+    const auto& sizes = ui.look.sizes;
+    const float width = frame.body.width();
+    Welcome all;
+    auto& blocks = all.blocks;
+    const auto add = [&](const std::string& words, Style style, float gap, float wide) {
+        add_words(ui, words, style, style == Style::Headline ? Role::Heading : Role::Text, wide, gap, blocks);
+    };
+    add(ui.language.text(TextId::welcome_title), Style::Headline, 0, width - corner);
+    blocks.back().with_next = false;
+    // With both sides full the way back to them comes before what to do first: large letters make pages of it.
+    const auto add_lead = [&](float wide) {
+        add(ui.language.text(TextId::welcome_lead), Style::Text, sizes.unit, wide);
+    };
+    if (!state.pair)
+        add_lead(width - corner);
+    if (corner > 0)
+        set_beside_camera(ui, state, width, blocks);
+    all.places = blocks.size();
+    blocks.push_back(places(ui, state, frame, asked));
+    if (corner <= 0)
+        blocks.push_back(next_step(ui, state, width, asked));
+    if (state.pair)
+        add_lead(width);
+    if (!state.reader.empty())
+        add(state.reader, Style::QuietNote, sizes.gap, width);
+    add(ui.language.text(TextId::welcome_caution), Style::QuietNote, sizes.gap, width);
+    if (!state.bundle.empty())
+        add(state.bundle, Style::QuietNote, sizes.unit, width);
+    // Beside the camera's picture room is short: all buttons stand in one place then.
+    auto offers = corner > 0 ? next_steps(ui, state) : std::vector<Offer>{};
+    std::ranges::move(other_ways(ui, state), std::back_inserter(offers));
     add_offers(ui, offers, width, blocks, asked);
+    return all;
 }
 
 } // namespace
 
 void welcome_screen(const Ui& ui, const State& state, Actions& asked)
 {
-    const auto& sizes = ui.look.sizes;
     const Frame frame = frame_of(ui, state);
-    const float width = frame.body.width();
-    const float half = std::floor((width - sizes.gap) / 2);
-    // Whoever came back here with both sides full wants to see them again.
-    const TextId next = state.pair ? TextId::button_compare : TextId::button_choose_by_name;
-    const Action wanted = state.pair ? Action(ShowPair{}) : Action(FindByName{});
-    const auto& next_words = ui.language.text(next);
-    std::vector<Block> blocks;
-    const auto add = [&](const std::string& words, Style style, float gap) {
-        add_words(ui, words, style, style == Style::Headline ? Role::Heading : Role::Text, width, gap, blocks);
-    };
-    add(ui.language.text(TextId::welcome_title), Style::Headline, 0);
-    blocks.back().with_next = false;
-    // With both sides full the way back to them comes before what to do first: large letters make pages of it.
-    const auto add_lead = [&] { add(ui.language.text(TextId::welcome_lead), Style::Text, sizes.unit); };
-    if (!state.pair)
-        add_lead();
-    const std::size_t places = blocks.size();
-    const PlaceStyle style = place_style(ui, state, half, frame.body.height());
-    blocks.push_back({place_height(ui, state, style, half),
-                      [&ui, &state, &asked, half, style](Area area) {
-                          place(ui, state, Side::Left, style, area.cut_left(half), asked);
-                          place(ui, state, Side::Right, style, area.cut_right(half), asked);
-                      },
-                      false, sizes.gap});
-    const float wide = std::min(width, button_width(ui, next_words, Style::Text));
-    const float aisle = button_width(ui, ui.language.text(TextId::find_by_aisle), Style::Text);
-    // The other way to choose stands beside it, where letters are not so large that a line holds only one.
-    const bool by_aisle = !state.pair && state.by_aisle && wide + sizes.gap + aisle <= width;
-    blocks.push_back({button_height(ui, next_words, Style::Text, wide),
-                      [&ui, &asked, wide, aisle, by_aisle, next, &wanted, gap = sizes.gap](Area area) {
-                          if (button(ui, next, area.cut_left(wide), {Style::Text, false, false, Align::Centre}))
-                              asked.push_back(wanted);
-                          area.cut_left(gap);
-                          if (by_aisle && button(ui, TextId::find_by_aisle, area.cut_left(aisle),
-                                                 {Style::Text, false, false, Align::Centre}))
-                              asked.push_back(ChooseAisle{});
-                      },
-                      false, sizes.gap});
-    if (state.pair)
-        add_lead();
-    if (!state.reader.empty())
-        add(state.reader, Style::QuietNote, sizes.gap);
-    add(ui.language.text(TextId::welcome_caution), Style::QuietNote, sizes.gap);
-    if (!state.bundle.empty())
-        add(state.bundle, Style::QuietNote, sizes.unit);
-    add_other_ways(ui, state, width, blocks, asked);
+    const float corner = camera_corner_width(ui, state, frame.body.width());
+    Welcome all = welcome_of(ui, state, frame, corner, asked);
+    if (corner > 0 && height_of(all.blocks) > frame.body.height()) // words come first
+        all = welcome_of(ui, state, frame, 0, asked);
     // The two places take what room is left, so that the screen is full and quiet.
-    float used = 0;
-    for (std::size_t i = 0; i < blocks.size(); ++i)
-        used += blocks[i].height + (i > 0 ? blocks[i].gap : 0);
-    blocks[places].height += std::max(0.0F, frame.body.height() - used);
-    const Paging paging = draw_page(blocks, frame.body, state.page);
+    all.blocks[all.places].height += std::max(0.0F, frame.body.height() - height_of(all.blocks));
+    const Paging paging = draw_page(all.blocks, frame.body, state.page);
     close_frame(ui, state, frame, paging, asked);
 }
 

@@ -46,6 +46,14 @@ void fill_last_page(const std::vector<Block>& blocks, float page_height, std::ve
 
 } // namespace
 
+float height_of(const std::vector<Block>& blocks)
+{
+    float height = 0;
+    for (std::size_t i = 0; i < blocks.size(); ++i)
+        height += blocks[i].height + (i > 0 ? blocks[i].gap : 0);
+    return height;
+}
+
 Pages deal_pages(const std::vector<Block>& blocks, float first_height, float other_height, int page)
 {
     Pages pages;

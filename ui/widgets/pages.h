@@ -19,6 +19,9 @@ struct Block {
     std::shared_ptr<const Block> again = nullptr; ///< said once more above it where it begins a page: its heading
 };
 
+/// All of them below each other, as if on one page.
+[[nodiscard]] float height_of(const std::vector<Block>& blocks);
+
 /// How many pages there are, and which one is shown (from 0).
 struct Paging {
     int pages = 1;

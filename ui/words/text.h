@@ -30,7 +30,9 @@ namespace ui {
     X(notice_found) X(notice_already) X(notice_unknown) X(notice_unreadable) X(notice_store_code) X(notice_coupon) \
     X(notice_case) X(notice_book) X(notice_not_assigned) X(notice_kept) X(notice_let_go) X(notice_both_kept) \
     X(notice_which) X(notice_started_over) X(notice_taken_back) X(notice_reloaded) X(notice_demo) X(notice_settings) \
-    X(notice_language) X(notice_catalog_broken) X(camera_ready) X(camera_none) X(camera_stalled) \
+    X(notice_language) X(notice_catalog_broken) X(camera_ready) X(camera_private) X(camera_small) X(camera_black) \
+    X(camera_none) X(camera_unplugged) X(camera_stalled) X(camera_busy) X(camera_refused) X(camera_format) \
+    X(camera_picture) X(camera_aim) X(camera_closer) X(camera_back) X(camera_hold_still) X(camera_turn) \
     /* Not found, which of two, choose by name */ \
     X(not_found_title) X(not_found_code) X(not_found_what_to_do) X(not_found_read_package) X(which_title) \
     X(which_lead) X(find_title) X(find_letters) X(find_space) X(find_by_aisle) X(find_lead) X(find_searching) \
@@ -214,7 +216,9 @@ namespace ui {
     X(load_more_faults_one) X(load_more_faults) X(load_tab) X(load_tab_others) X(desk_title) X(desk_shown) \
     X(desk_shown_bundle) X(desk_into) X(desk_files) X(desk_audit) X(desk_undo_load) X(desk_redo_load) \
     X(desk_undo_install) X(desk_report) X(desk_files_note) X(desk_audit_note) X(desk_undo_note) X(desk_redo_note) \
-    X(desk_back_note) X(desk_report_note) X(desk_home) X(desk_no_stick) X(desk_no_file) X(desk_locked) \
+    X(desk_back_note) X(desk_report_note) X(desk_home) \
+    X(desk_camera) X(desk_camera_note) X(desk_camera_lead) X(desk_camera_read) X(desk_keep_picture) \
+    X(desk_keep_into) X(desk_picture_kept) X(desk_picture_none) X(desk_no_stick) X(desk_no_file) X(desk_locked) \
     X(desk_not_all) X(desk_look_again) X(desk_sheet) X(desk_release) X(desk_bundle) X(desk_file_line) \
     X(desk_sheet_rows) X(desk_sheet_refused) X(desk_sheet_faulty) X(desk_sheet_none) X(desk_sheet_first) \
     X(desk_sheet_faults) X(desk_sheet_tab) X(desk_release_folder) X(desk_release_zip) X(desk_release_json) \
@@ -223,7 +227,8 @@ namespace ui {
     X(desk_age_older) X(desk_key_foreign) X(desk_age_in_place) X(desk_age_before) X(desk_bundle_parts) X(desk_load) \
     X(desk_load_good) X(desk_audit_file) X(desk_install) X(desk_key_title) X(desk_key_lead) X(desk_key_then) \
     X(desk_key_same) X(desk_key_other) X(desk_key_refused) X(desk_work_looking) X(desk_work_preview) \
-    X(desk_work_load) X(desk_work_audit) X(desk_work_approve) X(desk_work_install) X(desk_work_undo) \
+    X(desk_work_load) X(desk_work_audit) X(desk_work_approve) X(desk_work_install) X(desk_work_picture) \
+    X(desk_work_undo) \
     X(desk_work_serves) X(desk_work_reading) X(desk_cancel) X(desk_undone) X(desk_undone_empty) X(desk_redone) \
     X(desk_nothing_to_undo) X(desk_ended) X(desk_stick_gone) X(desk_named_catalog) X(desk_done) X(desk_audit_title) \
     X(desk_audit_faults) X(desk_audit_of) X(desk_audit_approved) X(desk_rule_line) X(desk_rule_some) \

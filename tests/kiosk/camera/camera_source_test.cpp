@@ -4,6 +4,8 @@
 #include <doctest/doctest.h>
 
 #include <atomic>
+#include <functional>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -94,4 +96,87 @@ TEST_CASE("camera: a package that is still there after a pulled cable is not sca
     camera.stop();
     CHECK(texts(scans.take_all()) == "9521234543213");
     CHECK(camera.status().state == CameraState::Off);
+}
+
+namespace {
+
+/// Runs a camera whose pipeline begins with this until something holds; returns how it is then.
+kiosk::CameraStatus status_when(const std::string& source, const std::function<bool(const kiosk::CameraStatus&)>& holds)
+{
+    Every<Scan> scans;
+    std::atomic<int> woken = 0;
+    kiosk::CaptureOptions options;
+    options.source = source;
+    CameraSource camera(options, scans, [&woken] { ++woken; });
+    camera.start();
+    kiosk::CameraStatus status;
+    CHECK(wait_for([&] { return holds(status = camera.status()); }));
+    CHECK(woken >= 2); // starting, and what is told of it
+    return status;
+}
+
+} // namespace
+
+TEST_CASE("camera: a black picture and a small one are told of")
+{
+    const std::string black = "videotestsrc is-live=true pattern=black ! video/x-raw,width=1280,height=720";
+    const auto capped = status_when(black, [](const auto& status) { return status.black; });
+    CHECK(capped.state == CameraState::Running);
+    CHECK_FALSE(capped.small);
+    const auto runs = [](const auto& status) { return status.frames > 3; };
+    const std::string grey = "videotestsrc is-live=true pattern=smpte ! video/x-raw";
+    CHECK(status_when(grey + ",width=640,height=480", runs).small);
+    const auto good = status_when(grey + ",width=1280,height=720", runs);
+    CHECK_FALSE(good.small);
+    CHECK_FALSE(good.black);
+}
+
+TEST_CASE("camera: at rest it still reads what is laid before it, and what lay there from the start")
+{
+    kiosk::AttentionLimits soon;
+    soon.awake = Milliseconds{100}; // shorter than it takes to read two frames on a slow machine
+    soon.full_look = Milliseconds{300};
+    Film still;
+    still.add(held(Symbology::Ean13, "9521234543213"));
+    Every<Scan> scans;
+    kiosk::CaptureOptions options;
+    options.source = still.source(20, true);
+    CameraSource camera(options, scans, {}, soon);
+    camera.start();
+    REQUIRE(wait_for([&] { return camera.status().readings >= 8; })); // at rest for a second and more
+    camera.stop();
+    CHECK(texts(scans.take_all()) == "9521234543213"); // once, though it lies there
+    CHECK(camera.status().reads < camera.status().frames);
+
+    Film comes;
+    comes.add(nothing_held(), 20);
+    comes.add(held(Symbology::Ean13, "9521234543213"), 12);
+    options.source = comes.source(20);
+    options.first_pause = Milliseconds{3'600'000};
+    CameraSource second(options, scans, {}, {.awake = Milliseconds{500}});
+    second.start();
+    REQUIRE(wait_for([&] { return second.status().state == CameraState::NoCamera; })); // the film is over
+    CHECK(texts(scans.take_all()) == "9521234543213");
+}
+
+TEST_CASE("camera: small pictures and hints come while something moves, a whole picture when it is asked for")
+{
+    Film film;
+    film.add(nothing_held(), 12);
+    film.add(held(Symbology::Ean13, "9521234543213"), 12);
+    Every<Scan> scans;
+    kiosk::CaptureOptions options;
+    options.source = film.source(20, true);
+    CameraSource camera(options, scans, {}, {.awake = Milliseconds{300}}, {.most_pixels = 1200, .mirrored = true});
+    CHECK_FALSE(camera.picture_within(Milliseconds{1})); // it has not begun
+    camera.start();
+    std::optional<kiosk::CameraSight> sight;
+    REQUIRE(wait_for([&] { return (sight = camera.sight()).has_value(); }));
+    CHECK(sight->small.width == 40);
+    CHECK(sight->small.height == 30);
+    const auto whole = camera.picture_within(Milliseconds{20'000});
+    REQUIRE(whole);
+    CHECK(whole->width == 640);
+    CHECK(whole->height == 480);
+    camera.stop();
 }

@@ -1,9 +1,11 @@
 #include "kiosk/camera/capture.h"
+#include "tests/kiosk/camera/fake_driver.h"
 #include "tests/kiosk/camera/film.h"
 
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <cerrno>
 #include <mutex>
 #include <string>
 #include <vector>
@@ -165,6 +167,89 @@ TEST_CASE("capture: a pulled cable and a camera put back are survived, again and
         CHECK(states[i] == (i % 2 == 1 ? CameraState::Running : CameraState::NoCamera));
     for (std::size_t i = 1; i < watched.frames().size(); ++i) // the count goes on, also over a new pipeline
         CHECK(watched.frames()[i].number == watched.frames()[i - 1].number + 1);
+}
+
+// Only the source element is another; all behind it is what a camera gets.
+TEST_CASE("capture: what is no picture is told apart from no camera")
+{
+    struct Case {
+        std::string why;
+        const char* source;
+    };
+    const Case cases[] = {
+        {"bytes of no kind", "fakesrc sizetype=fixed sizemax=5000 filltype=zero"},
+        {"sound", "audiotestsrc is-live=true"},
+        {"JPEG that is none", "fakesrc sizetype=fixed sizemax=5000 filltype=zero ! image/jpeg,width=640,height=480"},
+        {"caps that the source does not have",
+         "fakesrc ! capssetter replace=true caps=\"video/x-raw,format=NO_SUCH_FORMAT,width=64,height=48\""},
+    };
+    for (const auto& c : cases) {
+        CAPTURE(c.why);
+        Watched watched(from(c.source));
+        CHECK(wait_for([&] { return watched.capture().state() == CameraState::WrongFormat; }));
+        CHECK(watched.frames().empty());
+    }
+}
+
+TEST_CASE("capture: a device that cannot be used says why, and is taken when it can")
+{
+    test::FakeDriver driver;
+    std::mutex mutex; // the driver is no thread's alone
+    CaptureOptions options = from("");
+    options.calls = driver.calls();
+    options.calls.open = [&, open = options.calls.open](const std::string& path) {
+        const std::lock_guard lock(mutex);
+        return open(path);
+    };
+    Watched watched(std::move(options));
+    const auto becomes = [&](CameraState state) {
+        return wait_for([&] { return watched.capture().state() == state; });
+    };
+    const auto put = [&](int open_error) {
+        const std::lock_guard lock(mutex);
+        driver.devices["/dev/no-such-camera"].open_error = open_error;
+    };
+    CHECK(becomes(CameraState::NoCamera)); // none there
+    put(EACCES);
+    CHECK(becomes(CameraState::Refused));
+    put(EBUSY);
+    CHECK(becomes(CameraState::Busy));
+    put(ENODEV);
+    CHECK(becomes(CameraState::NoCamera));
+}
+
+TEST_CASE("capture: a picture is put right")
+{
+    Frame ramp = flat(0, 64, 48);
+    for (std::size_t i = 0; i < ramp.pixels.size(); ++i)
+        ramp.pixels[i] = static_cast<std::uint8_t>(i % 251);
+    Film film;
+    film.add(ramp, 3);
+    auto options = from(film.source(30));
+    options.turn = {1, true};
+    Watched watched(std::move(options));
+    REQUIRE(wait_for([&] { return !watched.frames().empty(); }));
+    CHECK(watched.frames().front().pixels == kiosk::turned(ramp.view(), {1, true}).pixels);
+    CHECK(watched.capture().width() == 48);
+    CHECK(watched.capture().height() == 64);
+}
+
+TEST_CASE("capture: at rest most pictures are dropped before they are decoded")
+{
+    const char* const sources[] = {
+        "videotestsrc is-live=true ! video/x-raw,width=64,height=48,framerate=50/1",
+        "videotestsrc is-live=true ! video/x-raw,width=64,height=48,framerate=50/1 ! jpegenc",
+    };
+    for (const char* source : sources) {
+        CAPTURE(source);
+        Watched watched(from(source));
+        watched.capture().take_every(Milliseconds{100});
+        REQUIRE(wait_for([&] { return watched.frames().size() >= 8; }));
+        const auto frames = watched.frames();
+        CHECK(frames[7].when - frames[2].when >= Milliseconds{400}); // five steps of 100 ms, not of 20
+        watched.capture().take_every(Milliseconds{0});
+        CHECK(wait_for([&] { return watched.frames().size() >= frames.size() + 20; }));
+    }
 }
 
 TEST_CASE("capture: a source that falls silent is noticed and opened again")

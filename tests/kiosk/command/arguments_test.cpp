@@ -25,7 +25,7 @@ TEST_CASE("arguments: nothing at all opens the station in a window of 1280x800")
     CHECK(station.width == 1280);
     CHECK(station.height == 800);
     CHECK_FALSE(station.fullscreen);
-    CHECK(station.camera == "auto");
+    CHECK(station.camera.empty()); // as the settings say
     CHECK(station.catalog.empty());
     CHECK(station.theme == "paper");
 }

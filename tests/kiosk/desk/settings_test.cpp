@@ -51,6 +51,12 @@ TEST_CASE("settings: each key takes its values")
     CHECK(with("unit_price_unit_volume = gal").prices.liquid == core::PriceUnit{U::Gallon});
     CHECK(with("unit_price_unit_dry = L").prices.dry == core::PriceUnit{U::Litre});
     CHECK(with("unit_price_unit_count = dozen").prices.count == core::PriceUnit{U::Dozen});
+    CHECK(with("camera = off").camera.which == "off");
+    CHECK(with("camera = /dev/v4l/by-id/usb-one").camera.which == "/dev/v4l/by-id/usb-one");
+    CHECK(with("camera_rotate = 270").camera.rotate == 270);
+    CHECK(with("camera_mirror = no").camera.mirror == kiosk::Mirror::No);
+    CHECK(with("camera_mirror = camera").camera.mirror == kiosk::Mirror::Camera);
+    CHECK(with("power_line_hz = 50").camera.power_line_hz == 50);
 }
 
 TEST_CASE("settings: what cannot be taken is told with its place, and only that key keeps its default")

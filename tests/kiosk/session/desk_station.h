@@ -10,9 +10,11 @@
 #include <algorithm>
 #include <chrono>
 #include <filesystem>
+#include <functional>
 #include <optional>
 #include <string>
 #include <thread>
+#include <utility>
 
 namespace test {
 
@@ -23,7 +25,7 @@ inline const std::string two_rows =
 
 /// A station whose desk works in folders of its own.
 struct DeskStation : Station {
-    explicit DeskStation(bool named = false)
+    explicit DeskStation(bool named = false, std::function<std::optional<kiosk::Frame>()> take_picture = {})
     {
         std::filesystem::create_directories(stick());
         kiosk::DeskPlaces places;
@@ -32,6 +34,7 @@ struct DeskStation : Station {
         places.data = folder.file("data");
         places.folders = {stick()};
         places.look_at_sticks = false;
+        places.take_picture = std::move(take_picture);
         places.today = [] { return std::string("2026-11-26"); };
         desk.emplace(std::move(places));
         session.open_desk(*desk);

@@ -237,22 +237,6 @@ TEST_CASE("session: settings take a known language and ignore an unknown one")
     CHECK(station.session.language().code() == "es");
 }
 
-TEST_CASE("session: what the camera says of itself")
-{
-    Station station;
-    using Camera = kiosk::Session::Camera;
-    std::vector<std::string> said;
-    for (const auto camera : {Camera::Ready, Camera::None, Camera::Stalled}) {
-        station.session.camera_is(camera);
-        CHECK_FALSE(station.state().reader.empty());
-        said.push_back(station.state().reader);
-    }
-    CHECK(said[0] != said[1]);
-    CHECK(said[1] != said[2]);
-    station.session.camera_is(Camera::Off);
-    CHECK(station.state().reader.empty());
-}
-
 TEST_CASE("session: what the leader chose holds for every comparison and every label")
 {
     auto store = small_store();

@@ -1,0 +1,100 @@
+// What Welcome says about the camera.
+#include "kiosk/session/session.h"
+
+#include <memory>
+
+namespace kiosk {
+
+using ui::TextId;
+
+namespace {
+
+bool takes_pictures(Session::Camera camera)
+{
+    using Camera = Session::Camera;
+    return camera == Camera::Ready || camera == Camera::Small || camera == Camera::Black;
+}
+
+TextId text_of(Hint hint)
+{
+    switch (hint) {
+    case Hint::Aim:
+        return TextId::camera_aim;
+    case Hint::Closer:
+        return TextId::camera_closer;
+    case Hint::Back:
+        return TextId::camera_back;
+    case Hint::HoldStill:
+        return TextId::camera_hold_still;
+    case Hint::Turn:
+        return TextId::camera_turn;
+    }
+    return TextId::camera_aim;
+}
+
+} // namespace
+
+void Session::camera_is(Camera camera)
+{
+    camera_ = camera;
+    refresh();
+}
+
+void Session::camera_sees(const Frame& small, Hint hint)
+{
+    if (!takes_pictures(camera_))
+        return;
+    // While a page is read aloud its words stay: other ones would begin the reading anew.
+    if (!state_.camera || state_.voice.mode != ui::VoiceMode::Reading)
+        hint_ = hint;
+    state_.camera =
+        ui::CameraView{small.width, small.height, std::make_shared<const std::vector<std::uint8_t>>(small.pixels),
+                       language().text(text_of(hint_))};
+}
+
+/// One sentence about the camera, and one about its pictures where it takes some: nobody has to ask what becomes of
+/// them.
+void Session::refresh_camera()
+{
+    const auto say = [this](TextId id) { state_.reader = language().text(id); };
+    switch (camera_) {
+    case Camera::Off:
+        state_.reader.clear();
+        break;
+    case Camera::Ready:
+        say(TextId::camera_ready);
+        break;
+    case Camera::Small:
+        say(TextId::camera_small);
+        break;
+    case Camera::Black:
+        say(TextId::camera_black);
+        break;
+    case Camera::None:
+        say(TextId::camera_none);
+        break;
+    case Camera::Unplugged:
+        say(TextId::camera_unplugged);
+        break;
+    case Camera::Stalled:
+        say(TextId::camera_stalled);
+        break;
+    case Camera::Busy:
+        say(TextId::camera_busy);
+        break;
+    case Camera::Refused:
+        say(TextId::camera_refused);
+        break;
+    case Camera::WrongFormat:
+        say(TextId::camera_format);
+        break;
+    }
+    if (takes_pictures(camera_))
+        state_.reader += " " + language().text(TextId::camera_private);
+    else
+        state_.camera.reset();
+    if (state_.camera)
+        state_.camera->hint = language().text(text_of(hint_));
+}
+
+} // namespace kiosk
