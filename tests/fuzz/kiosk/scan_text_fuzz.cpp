@@ -1,4 +1,6 @@
 // Any keys at any speed through the wedge, and what comes out through the parsers of product numbers.
+#include "core/code/digital_link.h"
+#include "core/code/element_string.h"
 #include "core/code/gtin.h"
 #include "core/code/upc_e.h"
 #include "kiosk/input/joined.h"
@@ -26,6 +28,11 @@ void check_number(const std::string& text)
     }
     if (const auto twelve = core::expand_upc_e(text))
         promise(core::Gtin::parse(*twelve).has_value());
+    if (const auto within = core::gtin_within(text)) {
+        promise(core::Gtin::parse(within->digits()) == *within);
+        // An element string holds all 14 digits as they are; a link may hold them with percent signs and fewer zeros.
+        promise(core::is_web_address(text) || text.find(within->digits()) != std::string::npos);
+    }
     std::string joined;
     for (const auto& part : kiosk::take_apart(text))
         joined += part;
