@@ -54,9 +54,10 @@ Speaker speaker_for(const LoopParts& parts)
 } // namespace
 
 Loop::Loop(const LoopParts& parts)
-    : parts_(parts), keyboard_([this](const SDL_Event& event) { person_pressed(event); }), looked_(Clock::now()),
-      catalog_looked_(looked_), guide_(parts.session, notes_, speaker_for(parts), parts.switch_pace),
-      idle_(parts.patience, looked_), sounded_(parts.session.state().notice.number), frames_due_(frames_to_settle)
+    : parts_(parts), keyboard_([this](const SDL_Event& event) { person_pressed(event); }, parts.scanner),
+      looked_(Clock::now()), catalog_looked_(looked_),
+      guide_(parts.session, notes_, speaker_for(parts), parts.switch_pace), idle_(parts.patience, looked_),
+      sounded_(parts.session.state().notice.number), frames_due_(frames_to_settle)
 {
     parts_.catalog.on_leaving([&session = parts_.session] { session.leave_catalog(); });
 }
@@ -90,6 +91,7 @@ void Loop::gather()
     apply(std::exchange(pressed_, {}));
     apply(guide_.asked());
     follow_camera();
+    follow_serial();
     follow_desk();
     follow_sound();
     follow_idle();
@@ -256,6 +258,21 @@ void Loop::follow_camera()
     else if (now == CameraState::NoCamera && (camera_seen_ || parts_.camera_expected))
         parts_.session.camera_is(Session::Camera::None);
     frames_due_ = frames_to_settle;
+}
+
+/// Says, once, that a scanner is there and cannot be listened to: on the screen, and to whoever looks after the
+/// station.
+void Loop::follow_serial()
+{
+    if (!parts_.serial)
+        return;
+    for (const SerialTrouble& trouble : parts_.serial->troubles()) {
+        parts_.session.say_scanner_trouble(trouble.what, trouble.port);
+        if (parts_.complain)
+            parts_.complain(parts_.session.state().notice.words);
+        sound_notice(false);
+        frames_due_ = frames_to_settle;
+    }
 }
 
 /// Shows how far the work at the desk is. When it is done another catalog may be in place: nobody waits for it.

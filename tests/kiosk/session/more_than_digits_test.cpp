@@ -149,4 +149,26 @@ TEST_CASE("more than digits: a hostile code changes nothing but what is said of 
     }
 }
 
+TEST_CASE("more than digits: a scanner that cannot be listened to is told in one sentence that says what to do")
+{
+    struct Case {
+        kiosk::PortTrouble what;
+        std::string begins, asks;
+    };
+    const Case cases[] = {
+        {kiosk::PortTrouble::Refused, "The scanner at /dev/ttyACM0 may not be read.", "group dialout"},
+        {kiosk::PortTrouble::Busy, "Another program uses the scanner at /dev/ttyACM0.", "Close that program"},
+        {kiosk::PortTrouble::NoSerialPort, "There is no scanner at /dev/ttyACM0.", "scanner_serial"},
+    };
+    for (const auto& c : cases) {
+        CAPTURE(c.begins);
+        Station station;
+        station.session.say_scanner_trouble(c.what, "/dev/ttyACM0");
+        CHECK(station.notice().starts_with(c.begins));
+        CHECK(station.notice().find(c.asks) != std::string::npos);
+        station.scan(shelf::oats); // the one that types works all the same
+        CHECK(station.on(Side::Left) == "Oat rounds");
+    }
+}
+
 } // namespace test
