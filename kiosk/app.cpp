@@ -50,6 +50,16 @@ std::unique_ptr<CameraSource> camera_for(const CameraChoices& choices, const std
     return std::make_unique<CameraSource>(std::move(options), scans, &Window::wake, AttentionLimits{}, sights);
 }
 
+std::unique_ptr<SerialSource> serial_for(const Settings& settings, Every<Scan>& scans)
+{
+    if (settings.scanner_serial == "off")
+        return nullptr;
+    SerialOptions options;
+    options.port = settings.scanner_serial;
+    options.around = settings.scanner;
+    return std::make_unique<SerialSource>(std::move(options), scans, &Window::wake);
+}
+
 /// Where the desk works: loads go where the station looks for its catalog, and never into the demo.
 DeskPlaces desk_places(const StationArguments& arguments, CameraSource* camera)
 {
@@ -126,13 +136,16 @@ void run(const StationArguments& arguments, Complaints& complaints)
     std::unique_ptr<Sound> sound;
     if (!arguments.silent)
         sound = std::make_unique<Sound>([&] { complain(language.text(ui::TextId::sound_none) + "."); }, &Window::wake);
+    const auto serial = serial_for(settings.settings, scans);
     if (camera)
         camera->start();
+    if (serial)
+        serial->start();
     session.asks_after(std::chrono::seconds{settings.settings.idle_seconds});
     const bool expected = choices.which != "auto" || !arguments.camera_source.empty();
     Loop({window, session, catalog, scans, camera.get(), expected, sound.get(), trace.get(),
           std::chrono::seconds{settings.settings.idle_seconds}, Milliseconds{settings.settings.switch_pace_ms},
-          complain})
+          complain, serial.get(), settings.settings.scanner})
         .run();
 }
 

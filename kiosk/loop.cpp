@@ -55,10 +55,10 @@ Speaker speaker_for(const LoopParts& parts)
 } // namespace
 
 Loop::Loop(const LoopParts& parts)
-    : parts_(parts), keyboard_([this](const SDL_Event& event) { person_pressed(event); }), looked_(Clock::now()),
-      catalog_looked_(looked_), guide_(parts.session, notes_, speaker_for(parts), parts.switch_pace),
-      idle_(parts.patience, looked_), camera_news_(parts.camera_expected),
-      sounded_(parts.session.state().notice.number), frames_due_(frames_to_settle)
+    : parts_(parts), keyboard_([this](const SDL_Event& event) { person_pressed(event); }, parts.scanner),
+      looked_(Clock::now()), catalog_looked_(looked_),
+      guide_(parts.session, notes_, speaker_for(parts), parts.switch_pace), idle_(parts.patience, looked_),
+      camera_news_(parts.camera_expected), sounded_(parts.session.state().notice.number), frames_due_(frames_to_settle)
 {
     parts_.catalog.on_leaving([&session = parts_.session] { session.leave_catalog(); });
 }
@@ -92,6 +92,7 @@ void Loop::gather()
     apply(std::exchange(pressed_, {}));
     apply(guide_.asked());
     follow_camera();
+    follow_serial();
     follow_desk();
     follow_sound();
     follow_idle();
@@ -254,6 +255,21 @@ void Loop::follow_camera()
         parts_.session.camera_sees(sight->small, sight->hint);
         if (ui::shows_camera(parts_.session.state()))
             frames_due_ = std::max(frames_due_, 1);
+    }
+}
+
+/// Says, once, that a scanner is there and cannot be listened to: on the screen, and to whoever looks after the
+/// station.
+void Loop::follow_serial()
+{
+    if (!parts_.serial)
+        return;
+    for (const SerialTrouble& trouble : parts_.serial->troubles()) {
+        parts_.session.say_scanner_trouble(trouble.what, trouble.port);
+        if (parts_.complain)
+            parts_.complain(parts_.session.state().notice.words);
+        sound_notice(false);
+        frames_due_ = frames_to_settle;
     }
 }
 

@@ -7,6 +7,7 @@
 #include "kiosk/files/catalog_place.h"
 #include "kiosk/guide.h"
 #include "kiosk/input/keyboard.h"
+#include "kiosk/input/serial.h"
 #include "kiosk/mailbox.h"
 #include "kiosk/session/idle.h"
 #include "kiosk/session/session.h"
@@ -33,6 +34,8 @@ struct LoopParts {
     std::chrono::seconds patience{0}; ///< without a touch, before the station asks whether somebody is there
     Milliseconds switch_pace{1500};   ///< how long each line stays lit for one switch
     std::function<void(const std::string&)> complain; ///< for whoever looks after the station; may be empty
+    SerialSource* serial = nullptr;
+    ScannerKeys scanner; ///< what a scanner that types puts before and behind each code
 };
 
 /// One run of the station, from the first picture until somebody closes it.
@@ -53,6 +56,7 @@ private:
     void guarded(const std::function<void()>& work);
     void follow_catalog();
     void follow_camera();
+    void follow_serial();
     void follow_desk();
     void follow_sound();
     void follow_idle();

@@ -6,6 +6,7 @@
 #include "core/rules/price_unit.h"
 #include "core/rules/rule_sets.h"
 #include "kiosk/camera/camera_choices.h"
+#include "kiosk/input/key_names.h"
 
 #include <cstddef>
 #include <span>
@@ -17,15 +18,17 @@ namespace kiosk {
 
 /// All choices. Without a file each has its default.
 struct Settings {
-    core::Choices choices;            ///< aims and what comes first
-    core::PriceChoices prices;        ///< units and rounding of the unit price
-    std::vector<core::RuleSet> rules; ///< published rules to hold labels against; none unless switched on
-    int viewing_distance_mm = 500;    ///< from which one person reads the screen
-    int group_distance_mm = 2500;     ///< from which a group reads the view for groups
-    int screen_width_mm = 0;          ///< of the glass; 0: as measured, or as the panel says of itself
-    int idle_seconds = 300;           ///< without a touch, before the station asks whether somebody is there; 0: never
-    int switch_pace_ms = 1500;        ///< how long each line stays lit for one switch
-    CameraChoices camera;             ///< which one, and how its picture is put right
+    core::Choices choices;               ///< aims and what comes first
+    core::PriceChoices prices;           ///< units and rounding of the unit price
+    std::vector<core::RuleSet> rules;    ///< published rules to hold labels against; none unless switched on
+    int viewing_distance_mm = 500;       ///< from which one person reads the screen
+    int group_distance_mm = 2500;        ///< from which a group reads the view for groups
+    int screen_width_mm = 0;             ///< of the glass; 0: as measured, or as the panel says of itself
+    ScannerKeys scanner;                 ///< what the scanner puts before and behind each code
+    std::string scanner_serial = "auto"; ///< "auto", "off" or the path of a serial port
+    int idle_seconds = 300;    ///< without a touch, before the station asks whether somebody is there; 0: never
+    int switch_pace_ms = 1500; ///< how long each line stays lit for one switch
+    CameraChoices camera;      ///< which one, and how its picture is put right
     bool operator==(const Settings&) const = default;
 };
 

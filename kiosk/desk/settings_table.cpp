@@ -108,6 +108,23 @@ bool take_idle(std::string_view value, Settings& settings)
     return true;
 }
 
+template<std::string ScannerKeys::*choice>
+bool take_keys(std::string_view value, Settings& settings)
+{
+    auto keys = keys_named(value);
+    if (keys)
+        settings.scanner.*choice = *std::move(keys);
+    return keys.has_value();
+}
+
+bool take_serial(std::string_view value, Settings& settings)
+{
+    if (value != "auto" && value != "off" && !value.starts_with("/dev/"))
+        return false;
+    settings.scanner_serial = value;
+    return true;
+}
+
 /// "oz, lb, 100_g or kg".
 std::string units_of(Goods goods)
 {
@@ -125,6 +142,8 @@ std::vector<SettingRow> rows()
 {
     using P = core::PriceChoices;
     using S = Settings;
+    const std::string keys_wanted = "up to eight keys with blanks between, such as STX or F8, and letters and signs in "
+                                    "double quotes, such as \"~A\"";
     return {
         {"aims", "class", "class, label_2016 or label_older", take_aims},
         {"first_nutrients", "",
@@ -139,6 +158,9 @@ std::vector<SettingRow> rows()
         {"viewing_distance_mm", "500", "millimetres from 250 to 3000", take_number<250, 3000, &S::viewing_distance_mm>},
         {"group_distance_mm", "2500", "millimetres from 1000 to 3000", take_number<1000, 3000, &S::group_distance_mm>},
         {"screen_width_mm", "auto", "auto, or millimetres from 100 to 3000", take_screen_width},
+        {"scanner_prefix", "", keys_wanted, take_keys<&ScannerKeys::prefix>},
+        {"scanner_suffix", "", keys_wanted, take_keys<&ScannerKeys::suffix>},
+        {"scanner_serial", "auto", "auto, off, or a port such as /dev/ttyACM0", take_serial},
         {"idle_seconds", "300", "never, or seconds from 60 to 3600", take_idle},
         {"switch_pace_ms", "1500", "milliseconds from 500 to 10000", take_number<500, 10000, &S::switch_pace_ms>},
         {"camera", "auto", "auto, off or /dev/NAME", take_camera},

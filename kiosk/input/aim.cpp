@@ -1,5 +1,7 @@
 #include "kiosk/input/aim.h"
 
+#include "core/code/element_string.h"
+
 #include <algorithm>
 
 namespace kiosk {
@@ -23,6 +25,9 @@ constexpr Row rows[] = {
     {"]I1", Symbology::Itf14, 14, 14},
 };
 
+/// GS1-128, GS1 DataBar, GS1 DataMatrix, GS1 QR Code, GS1 DotCode.
+constexpr std::string_view element_strings[] = {"]C1", "]e0", "]d2", "]Q3", "]J1"};
+
 bool is_digit(char c)
 {
     return c >= '0' && c <= '9';
@@ -44,7 +49,9 @@ std::optional<Identified> identify(std::string_view typed)
     for (const Row& row : rows)
         if (digits && typed.starts_with(row.identifier) && data.size() == row.sent)
             return Identified{std::string(data.substr(0, row.taken)), row.symbology};
-    return Identified{std::string(data), Symbology::Other};
+    const bool elements = std::ranges::find(element_strings, typed.substr(0, 3)) != std::end(element_strings);
+    const bool marked = data.starts_with(core::element_separator);
+    return Identified{std::string(elements && !marked ? 1 : 0, core::element_separator).append(data), Symbology::Other};
 }
 
 } // namespace kiosk

@@ -17,6 +17,7 @@ std::vector<Scan> Keyboard::take(const SDL_Event& event, TimePoint at, Milliseco
     key.at = at;
     key.blind = blind;
     key.tag = ++keys_;
+    key.repeat = event.key.repeat != 0;
     held_.push_back({key.tag, event, std::nullopt});
     return sort_out(wedge_.press(key));
 }

@@ -21,7 +21,10 @@ namespace kiosk {
 /// at once, because a screen that is told of both between two frames sees neither.
 class Keyboard {
 public:
-    explicit Keyboard(std::function<void(const SDL_Event&)> hand_on) : hand_on_(std::move(hand_on)) {}
+    explicit Keyboard(std::function<void(const SDL_Event&)> hand_on, ScannerKeys around = {})
+        : hand_on_(std::move(hand_on)), wedge_(std::move(around))
+    {
+    }
 
     /// Takes a key event. `blind` as in Key. Returns the scans that are complete now.
     [[nodiscard]] std::vector<Scan> take(const SDL_Event& event, TimePoint at, Milliseconds blind);

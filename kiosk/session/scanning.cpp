@@ -1,14 +1,35 @@
 #include "kiosk/session/scanning.h"
 
+#include "core/code/element_string.h"
 #include "core/code/upc_e.h"
 
 namespace kiosk {
 namespace {
 
+constexpr std::string_view zeros_before_eight = "000000";
+
+/// How many digits the package shows. A GTIN-8 filled up with zeros is known by them: no longer number begins with as
+/// many (GS1 General Specifications, 1.4.2: those prefixes are kept free for that). The other lengths are classed
+/// alike.
+std::size_t printed_digits(const core::Gtin& gtin, std::size_t read)
+{
+    constexpr std::size_t gtin_13 = 13;
+    return read >= gtin_13 && gtin.digits().starts_with(zeros_before_eight) ? 8 : read;
+}
+
 void add(std::vector<Candidate>& all, std::string_view digits)
 {
     if (const auto gtin = core::Gtin::parse(digits))
-        all.push_back({*gtin, digits.size()});
+        all.push_back({*gtin, printed_digits(*gtin, digits.size())});
+}
+
+/// The number as the package shows it under its bars.
+std::string printed(const core::Gtin& gtin)
+{
+    for (const std::string_view zeros : {zeros_before_eight, std::string_view("00"), std::string_view("0")})
+        if (gtin.digits().starts_with(zeros))
+            return gtin.digits().substr(zeros.size());
+    return gtin.digits();
 }
 
 bool shows_digits_only(std::string_view text)
@@ -39,6 +60,10 @@ std::optional<core::Product> label_of(const core::Gtin& gtin, core::CodeClass co
 std::vector<Candidate> candidates(const Scan& scan)
 {
     std::vector<Candidate> all;
+    if (const auto gtin = core::gtin_within(scan.text)) {
+        add(all, gtin->digits());
+        return all;
+    }
     const bool may_be_upc_e = scan.symbology == core::Symbology::UpcE || scan.symbology == core::Symbology::Unknown;
     if (scan.symbology != core::Symbology::UpcE || scan.text.size() != 8)
         add(all, scan.text);
@@ -52,7 +77,10 @@ Scanned look_up(const Scan& scan, const Lookup& lookup)
 {
     constexpr std::size_t enough_to_show = 20;
     Scanned scanned;
-    scanned.code = shows_digits_only(scan.text) ? scan.text.substr(0, enough_to_show) : "";
+    if (const auto within = core::gtin_within(scan.text))
+        scanned.code = printed(*within);
+    else if (shows_digits_only(scan.text))
+        scanned.code = scan.text.substr(0, enough_to_show);
     for (const auto& candidate : candidates(scan)) {
         const auto code_class = core::class_of(candidate.gtin, candidate.printed_digits);
         if (auto product = label_of(candidate.gtin, code_class, lookup)) {

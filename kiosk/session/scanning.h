@@ -27,7 +27,7 @@ struct Scanned {
     };
     Answer answer = Answer::Unreadable;
     std::vector<core::Product> products;
-    std::string code; ///< the digits to show; for unreadable ones what was read, cut short
+    std::string code; ///< the digits to show: as they were read, or the number within an element string or a link
     core::CodeClass code_class = core::CodeClass::Product;
 };
 

@@ -92,6 +92,14 @@ void Session::say_language_broken()
     say(Notice::Tone::Refused, TextId::notice_language);
 }
 
+void Session::say_scanner_trouble(PortTrouble what, const std::string& port)
+{
+    const auto id = what == PortTrouble::Refused ? TextId::notice_scanner_refused
+                    : what == PortTrouble::Busy  ? TextId::notice_scanner_busy
+                                                 : TextId::notice_scanner_no_port;
+    say(Notice::Tone::Refused, id, {{"port", port}});
+}
+
 void Session::say_catalog_broken()
 {
     say(Notice::Tone::Refused, TextId::notice_catalog_broken);

@@ -9,6 +9,7 @@
 #include "kiosk/desk/desk.h"
 #include "kiosk/desk/settings.h"
 #include "kiosk/input/scan.h"
+#include "kiosk/input/serial_port.h"
 #include "kiosk/session/aisles.h"
 #include "kiosk/session/scanning.h"
 #include "ui/state.h"
@@ -89,6 +90,9 @@ public:
 
     /// Says that a language file could not be used.
     void say_language_broken();
+
+    /// Says that there is a scanner on a serial port which cannot be listened to, and what to do.
+    void say_scanner_trouble(PortTrouble what, const std::string& port);
 
     /// Says that the catalog broke under the station; everything that needs no catalog goes on.
     void say_catalog_broken();

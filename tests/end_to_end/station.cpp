@@ -93,6 +93,12 @@ void Station::press(std::vector<std::string> keys)
     xdotool(std::move(keys));
 }
 
+void Station::press_as_person(std::vector<std::string> keys)
+{
+    keys.insert(keys.begin(), {"key", "--delay", "200"});
+    xdotool(std::move(keys));
+}
+
 void Station::touch(ImVec2 at, std::chrono::milliseconds held, std::optional<ImVec2> lifted)
 {
     const auto pixels = [](float place) { return std::to_string(std::lround(place)); };

@@ -47,6 +47,8 @@ public:
 
     /// Types keys as fast as the X server takes them: names of keys as xdotool has them.
     void press(std::vector<std::string> keys);
+    /// Presses keys as a person does: one after the other, each with the time that fingers need.
+    void press_as_person(std::vector<std::string> keys);
     /// Types the digits and Enter, as a scanner does.
     void scan(const std::string& digits);
 

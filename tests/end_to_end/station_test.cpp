@@ -138,11 +138,10 @@ TEST_CASE("end to end: a person's keys move about on the screen and are no scan"
 {
     test::Station station;
     const auto before = last_frame(station).number;
-    for (const std::string key : {"Tab", "Down", "1", "2"})
-        station.press({key});
+    station.press_as_person({"Tab", "Down", "1", "2"});
     CHECK(test::becomes_true([&] { return last_frame(station).number > before; }, std::chrono::seconds(20)));
     CHECK(std::ranges::none_of(station.trace(), [](const auto& line) { return line.kind == "answer"; }));
-    station.press({"ctrl+q"});
+    station.press_as_person({"ctrl+q"});
     CHECK(test::becomes_true([&] { return !station.program().alive(); }));
     CHECK(station.program().end() == 0);
 }

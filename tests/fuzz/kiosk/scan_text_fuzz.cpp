@@ -1,7 +1,12 @@
-// Any keys at any speed through the wedge, and what comes out through the parsers of product numbers.
+// Any keys at any speed through the wedge, any bytes through the reader of serial ports, and what comes out through the
+// parsers of product numbers.
+#include "core/code/digital_link.h"
+#include "core/code/element_string.h"
 #include "core/code/gtin.h"
 #include "core/code/upc_e.h"
+#include "kiosk/input/aim.h"
 #include "kiosk/input/joined.h"
+#include "kiosk/input/serial_text.h"
 #include "kiosk/input/wedge.h"
 
 #include <cstddef>
@@ -26,6 +31,11 @@ void check_number(const std::string& text)
     }
     if (const auto twelve = core::expand_upc_e(text))
         promise(core::Gtin::parse(*twelve).has_value());
+    if (const auto within = core::gtin_within(text)) {
+        promise(core::Gtin::parse(within->digits()) == *within);
+        // An element string holds all 14 digits as they are; a link may hold them with percent signs and fewer zeros.
+        promise(core::is_web_address(text) || text.find(within->digits()) != std::string::npos);
+    }
     std::string joined;
     for (const auto& part : kiosk::take_apart(text))
         joined += part;
@@ -59,12 +69,44 @@ private:
     std::uint64_t handed_on_ = 0;
 };
 
+/// The bytes in two pieces; texts hold no more than came, and none is longer than one may be.
+void check_serial(const std::string& bytes)
+{
+    kiosk::SerialText text({"~", "$"});
+    const std::size_t half = bytes.size() / 2;
+    std::size_t total = 0;
+    const auto note = [&total](const std::vector<std::string>& texts) {
+        for (const auto& one : texts) {
+            promise(!one.empty() && one.size() <= kiosk::SerialText::longest + 1);
+            total += one.size();
+            check_number(one);
+        }
+    };
+    note(text.take(bytes.substr(0, half), kiosk::TimePoint{}));
+    note(text.take(bytes.substr(half), kiosk::TimePoint{} + kiosk::Milliseconds{bytes.size() % 200}));
+    note(text.idle(kiosk::TimePoint{} + kiosk::Milliseconds{1000}));
+    promise(!text.decides_at() && total <= bytes.size());
+}
+
+/// What a key of the fuzzer's is.
+kiosk::Key::Kind kind_of(std::uint8_t byte)
+{
+    return byte == '\n'  ? kiosk::Key::Kind::End
+           : byte == 1   ? kiosk::Key::Kind::Modifier
+           : byte < 0x1D ? kiosk::Key::Kind::Other
+                         : kiosk::Key::Kind::Character;
+}
+
 } // namespace
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size)
 {
-    check_number({reinterpret_cast<const char*>(data), size});
-    kiosk::Wedge wedge;
+    const std::string all{reinterpret_cast<const char*>(data), size};
+    check_number(all);
+    check_serial(all);
+    if (const auto identified = kiosk::identify(all))
+        check_number(identified->text);
+    kiosk::Wedge wedge({"~\x02", "\x03$"});
     Ledger ledger;
     kiosk::TimePoint now{};
     std::uint64_t tag = 0;
@@ -76,10 +118,9 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
         key.blind = kiosk::Milliseconds{(time >> 5) * 64};
         key.tag = ++tag;
         key.character = static_cast<char>(data[i]);
-        key.kind = data[i] == '\n'  ? kiosk::Key::Kind::End
-                   : data[i] == 1   ? kiosk::Key::Kind::Modifier
-                   : data[i] < 0x1D ? kiosk::Key::Kind::Other
-                                    : kiosk::Key::Kind::Character;
+        key.kind = kind_of(data[i]);
+        key.repeat = (time & 0x11) == 0x11;
+        key.sign = data[i] == '9' && time % 2 == 0 ? '(' : '\0';
         ledger.note(wedge.press(key));
         if (time & 0x10)
             ledger.note(wedge.idle(now + kiosk::Milliseconds{time}));

@@ -57,6 +57,10 @@ TEST_CASE("settings: each key takes its values")
     CHECK(with("camera_mirror = no").camera.mirror == kiosk::Mirror::No);
     CHECK(with("camera_mirror = camera").camera.mirror == kiosk::Mirror::Camera);
     CHECK(with("power_line_hz = 50").camera.power_line_hz == 50);
+    CHECK(with("scanner_prefix = STX \"~A\" # as its guide says").scanner == kiosk::ScannerKeys{"\x02~A", ""});
+    CHECK(with("scanner_suffix = ETX").scanner == kiosk::ScannerKeys{"", "\x03"});
+    CHECK(with("scanner_serial = off").scanner_serial == "off");
+    CHECK(with("scanner_serial = /dev/serial/by-id/usb-scanner").scanner_serial == "/dev/serial/by-id/usb-scanner");
 }
 
 TEST_CASE("settings: what cannot be taken is told with its place, and only that key keeps its default")
@@ -88,6 +92,9 @@ TEST_CASE("settings: what cannot be taken is told with its place, and only that 
         {"unit_price_unit_dry = qt", "unit_price_unit_dry", "qt", "dry_pt, dry_qt, 100_mL or L"},
         {"unit_price_unit_count = 3", "unit_price_unit_count", "3", "each, dozen or 100_count"},
         {"unit_price_rounding = 0.1", "unit_price_rounding", "0.1", "tenth_cent or whole_cent"},
+        {"scanner_prefix = stx", "scanner_prefix", "stx", "up to eight keys"},
+        {"scanner_suffix = \"9\"", "scanner_suffix", "\"9\"", "up to eight keys"},
+        {"scanner_serial = COM3", "scanner_serial", "COM3", "auto, off, or a port"},
         {"aims = \xFF\x01", "aims", "\xEF\xBF\xBD\xEF\xBF\xBD", "class"},
         {"unit_price_rounding = whole_cent\nunit_price_rounding = tenth_cent", "unit_price_rounding", "tenth_cent",
          "this key once", core::Error::Kind::DoubledValue},

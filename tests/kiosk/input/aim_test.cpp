@@ -32,7 +32,38 @@ TEST_CASE("aim: the identifier says which bars, and is taken off")
         {"letters", "]E01234ABC890123", {"1234ABC890123", Symbology::Other}},
         {"7 digits", "]E41234567", {"1234567", Symbology::Other}},
         {"an add-on alone", "]E112", {"12", Symbology::Other}},
-        {"GS1 DataBar is a small e", "]e00112312312312333", {"0112312312312333", Symbology::Other}},
+        {"GS1 DataBar is a small e",
+         "]e00112312312312333",
+         {"\x1d"
+          "0112312312312333",
+          Symbology::Other}},
+        {"GS1-128",
+         "]C1011231231231233310ABC",
+         {"\x1d"
+          "011231231231233310ABC",
+          Symbology::Other}},
+        {"GS1 DataMatrix",
+         "]d20112312312312333",
+         {"\x1d"
+          "0112312312312333",
+          Symbology::Other}},
+        {"GS1 QR Code",
+         "]Q30112312312312333",
+         {"\x1d"
+          "0112312312312333",
+          Symbology::Other}},
+        {"GS1 DotCode",
+         "]J10112312312312333",
+         {"\x1d"
+          "0112312312312333",
+          Symbology::Other}},
+        {"one mark is enough",
+         "]C1\x1d"
+         "0112312312312333",
+         {"\x1d"
+          "0112312312312333",
+          Symbology::Other}},
+        {"Code 128 without the mark", "]C00112312312312333", {"0112312312312333", Symbology::Other}},
         {"QR Code", "]Q1TESTING", {"TESTING", Symbology::Other}},
     };
     for (const auto& c : cases) {

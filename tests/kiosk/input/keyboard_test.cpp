@@ -92,6 +92,8 @@ TEST_CASE("keyboard: a person's Tab reaches the screen, down first, up a frame l
     Desk desk;
     desk.press(SDL_SCANCODE_TAB);
     desk.lift(SDL_SCANCODE_TAB);
+    CHECK(desk.screen.empty()); // until it is clear that no other key follows at once
+    desk.pause(Milliseconds{50});
     CHECK(desk.screen == std::vector{tab_down});
     CHECK(desk.keyboard.frame_drawn());
     CHECK(desk.screen == std::vector{tab_down, tab_up});
@@ -125,4 +127,34 @@ TEST_CASE("keyboard: a key that was down as part of a scan is not lifted on the 
     desk.lift(SDL_SCANCODE_RETURN);
     desk.keyboard.frame_drawn();
     CHECK(desk.screen.empty());
+}
+
+TEST_CASE("keyboard: a code of keys that work the screen reaches it with none of them, down or up")
+{
+    Desk desk;
+    for (const auto code : {SDL_SCANCODE_TAB, SDL_SCANCODE_F2, SDL_SCANCODE_ESCAPE, SDL_SCANCODE_RETURN}) {
+        desk.press(code);
+        desk.now += Milliseconds{1};
+        desk.lift(code);
+    }
+    desk.pause(Milliseconds{500});
+    desk.keyboard.frame_drawn();
+    CHECK(desk.screen.empty());
+    REQUIRE(desk.scans.size() == 1);
+    CHECK(desk.scans[0].text == "\t\x1a\x1b"); // a key without a character stands as SUB
+}
+
+TEST_CASE("keyboard: a key that is held down is told by the keyboard, and acts as long as it is")
+{
+    Desk desk;
+    desk.press(SDL_SCANCODE_DOWN);
+    desk.pause(Milliseconds{300});
+    for (int i = 0; i < 3; ++i) {
+        SDL_Event again = key(SDL_KEYDOWN, SDL_SCANCODE_DOWN);
+        again.key.repeat = 1;
+        CHECK(desk.keyboard.take(again, desk.now, Milliseconds{0}).empty());
+        desk.now += Milliseconds{33};
+    }
+    CHECK(desk.screen.size() == 4);
+    CHECK(desk.scans.empty());
 }

@@ -5,6 +5,7 @@
 
 #include <string>
 #include <string_view>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -24,16 +25,30 @@ public:
     void type(std::string_view text, kiosk::Milliseconds gap, kiosk::Milliseconds blind = {})
     {
         for (const char c : text)
-            press({kiosk::Key::Kind::Character, c, {}, blind, 0}, gap);
+            press({kiosk::Key::Kind::Character, c, {}, blind}, gap);
     }
     void enter(kiosk::Milliseconds gap, kiosk::Milliseconds blind = {})
     {
-        press({kiosk::Key::Kind::End, 0, {}, blind, 0}, gap);
+        press({kiosk::Key::Kind::End, '\r', {}, blind}, gap);
     }
     void wait(kiosk::Milliseconds time)
     {
         now += time;
         keep(wedge.idle(now));
+    }
+
+    /// Presses the keys of what a scanner types for this text: characters, "\n" for Enter, other control characters as
+    /// keys that type nothing.
+    void type_code(std::string_view text, kiosk::Milliseconds gap, kiosk::Milliseconds blind = {})
+    {
+        for (const char c : text) {
+            const bool ends = c == '\n' || c == '\t';
+            const bool types = c >= ' ' || c == '\x1d';
+            const auto kind = ends    ? kiosk::Key::Kind::End
+                              : types ? kiosk::Key::Kind::Character
+                                      : kiosk::Key::Kind::Other;
+            press({kind, c, {}, blind}, gap);
+        }
     }
 
     /// The scans heard, oldest first.
@@ -59,6 +74,8 @@ public:
         }
         return out;
     }
+
+    explicit Typist(kiosk::ScannerKeys around = {}) : wedge(std::move(around)) {}
 
     kiosk::Wedge wedge;
     kiosk::TimePoint now{};

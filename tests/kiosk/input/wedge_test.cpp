@@ -38,6 +38,8 @@ TEST_CASE("wedge: a burst with a right check digit is one scan, however it comes
         {"eight digits, EAN-8 or UPC-E", "01234565", scanner, none},
         {"eight digits that pass only as UPC-E", "04252614", scanner, none},
         {"fourteen digits", "15400141288763", scanner, none},
+        {"DataBar without identifiers", "0109521234543213", scanner, none},
+        {"a link", "https://example.com/01/09521234543213/10/A?17=271231", scanner, none},
         {"doubled digits at the speed of a scanner", "2222222222222", scanner, none},
     };
     for (const auto& c : cases) {
@@ -66,7 +68,7 @@ TEST_CASE("wedge: a burst that is no product code is a scan too, so that the sta
     };
     const Case cases[] = {
         {"wrong check digit", "9521234543214"},
-        {"a web address from a QR code", "https://example.com/01/09521234543213"},
+        {"a web address from a QR code", "https://example.com/offers"},
         {"six digits", "425261"},
         {"letters of a membership card", "MEMBER-0042"},
     };
@@ -84,12 +86,14 @@ TEST_CASE("wedge: a person's keys are handed on in order, none kept")
     Typist typist;
     typist.type("0425", person);
     typist.enter(person);
+    typist.wait(person);
     CHECK(typist.story() == "<0> <4> <2> <5> <End>");
 
     Typist
         eight; // even a whole number with a right check digit: typed slowly, it belongs to the field it was typed into
     eight.type("01234565", person);
     eight.enter(person);
+    eight.wait(person);
     CHECK(eight.scans().empty());
     CHECK(eight.heard.size() == 9);
     CHECK(std::get<Key>(eight.heard.back()).tag == 9);
@@ -97,26 +101,56 @@ TEST_CASE("wedge: a person's keys are handed on in order, none kept")
     Typist fast; // 80 ms a key, and a wrong check digit: in doubt the check digit decides
     fast.type("9521234543214", Milliseconds{80});
     fast.enter(Milliseconds{80});
+    fast.wait(person);
     CHECK(fast.scans().empty());
     CHECK(fast.heard.size() == 14);
 
     Typist two_fingers; // fingers that fall together
     two_fingers.type("12345", none);
-    two_fingers.enter(none);
-    CHECK(two_fingers.story() == "<1> <2> <3> <4> <5> <End>");
+    two_fingers.wait(person);
+    CHECK(two_fingers.story() == "<1> <2> <3> <4> <5>");
+
+    Typist quick; // a short word and Enter behind it, some 200 words a minute
+    quick.type("oat", Milliseconds{60});
+    quick.enter(Milliseconds{60});
+    quick.wait(person);
+    CHECK(quick.story() == "<o> <a> <t> <End>");
 }
 
-TEST_CASE("wedge: keys that only a person presses are handed on at once")
+TEST_CASE("wedge: Enter, Tab, arrows and the like of a person are handed on after a twentieth of a second, in order")
 {
     Typist typist;
     typist.enter(long_after);
+    CHECK(typist.wedge.decides_at() == typist.now + Milliseconds{50});
+    typist.wait(Milliseconds{49});
+    CHECK(typist.story().empty());
+    typist.wait(Milliseconds{1});
     CHECK(typist.story() == "<End>");
     typist.press({}, long_after);
+    typist.press({}, Milliseconds{90}); // as fast as fingers are
     CHECK(typist.story() == "<End> <Other>");
     typist.type("7", long_after);
-    typist.press({}, scanner); // what is held comes first
-    CHECK(typist.story() == "<End> <Other> <7> <Other>");
+    typist.press({}, Milliseconds{90}); // what is held comes first
+    typist.wait(person);
+    CHECK(typist.story() == "<End> <Other> <Other> <7> <Other>");
     CHECK_FALSE(typist.wedge.decides_at());
+}
+
+TEST_CASE("wedge: an arrow that is held down acts as long as it is")
+{
+    for (const int gap : {20, 33, 40}) {
+        CAPTURE(gap);
+        Typist typist;
+        Key arrow{Key::Kind::Other, 'v'};
+        typist.press(arrow, long_after);
+        arrow.repeat = true;
+        typist.press(arrow, Milliseconds{300}); // the pause before a key repeats
+        CHECK(typist.story() == "<Other> <Other>");
+        for (int i = 0; i < 10; ++i)
+            typist.press(arrow, Milliseconds{gap});
+        CHECK(typist.heard.size() == 12); // at once, and not when it is let go
+        CHECK(typist.scans().empty());
+    }
 }
 
 TEST_CASE("wedge: a held key is a person's, also while it repeats fast")
@@ -127,6 +161,7 @@ TEST_CASE("wedge: a held key is a person's, also while it repeats fast")
         typist.type("2", long_after);
         typist.type("222222222222", Milliseconds{gap});
         typist.enter(long_after);
+        typist.wait(person);
         CHECK(typist.scans().empty());
         CHECK(typist.heard.size() == 14);
     }
@@ -138,8 +173,17 @@ TEST_CASE("wedge: after a stalled frame a person does not look like a scanner")
     Typist typist;
     typist.type("12345678", none, Milliseconds{900});
     typist.enter(none, Milliseconds{900});
+    typist.wait(person);
     CHECK(typist.scans().empty());
     CHECK(typist.heard.size() == 9);
+
+    Typist both; // a person's digits, and a scan behind them
+    both.type("12345678", none, Milliseconds{900});
+    both.enter(none, Milliseconds{900});
+    both.type("9521234543213", none, Milliseconds{900});
+    both.enter(none, Milliseconds{900});
+    both.wait(person);
+    CHECK(both.story() == "<1> <2> <3> <4> <5> <6> <7> <8> <End> 9521234543213");
 
     Typist short_frame; // 16 ms are not enough: that was a scanner
     short_frame.type("12345678", none, Milliseconds{16});
@@ -194,6 +238,7 @@ TEST_CASE("wedge: a scanner that ends with two end keys presses no button")
     typist.enter(scanner);
     CHECK(typist.story() == "9521234543213");
     typist.enter(Milliseconds{101}); // a person
+    typist.wait(person);
     CHECK(typist.story() == "9521234543213 <End>");
 }
 

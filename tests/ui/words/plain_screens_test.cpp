@@ -42,11 +42,29 @@ std::string without_placeholders(const std::string& text)
 
 /// Notices stand on any screen for a moment: each is looked at on the first one.
 constexpr TextId notices[] = {
-    TextId::notice_found,        TextId::notice_already,      TextId::notice_unknown,    TextId::notice_unreadable,
-    TextId::notice_store_code,   TextId::notice_coupon,       TextId::notice_case,       TextId::notice_book,
-    TextId::notice_not_assigned, TextId::notice_kept,         TextId::notice_let_go,     TextId::notice_both_kept,
-    TextId::notice_which,        TextId::notice_started_over, TextId::notice_taken_back, TextId::notice_reloaded,
-    TextId::notice_demo,         TextId::notice_settings,     TextId::notice_language,   TextId::notice_catalog_broken,
+    TextId::notice_found,
+    TextId::notice_already,
+    TextId::notice_unknown,
+    TextId::notice_unreadable,
+    TextId::notice_store_code,
+    TextId::notice_coupon,
+    TextId::notice_case,
+    TextId::notice_book,
+    TextId::notice_not_assigned,
+    TextId::notice_kept,
+    TextId::notice_let_go,
+    TextId::notice_both_kept,
+    TextId::notice_which,
+    TextId::notice_started_over,
+    TextId::notice_taken_back,
+    TextId::notice_reloaded,
+    TextId::notice_demo,
+    TextId::notice_settings,
+    TextId::notice_language,
+    TextId::notice_catalog_broken,
+    TextId::notice_scanner_refused,
+    TextId::notice_scanner_busy,
+    TextId::notice_scanner_no_port,
 };
 
 std::vector<test::NamedState> states_of(const ui::Language& language)
