@@ -121,7 +121,8 @@ std::optional<Gtin> gtin_of(std::string_view address)
     address = address.substr(0, address.find('#'));
     const auto mark = std::min(address.find('?'), address.size());
     const auto before = address.substr(0, mark);
-    const auto slash = std::min(before.find('/'), before.size());
+    // Not find(): GCC 12 believes that it may look behind the end, and warns.
+    const auto slash = static_cast<std::size_t>(std::ranges::find(before, '/') - before.begin());
     if (slash == 0 || names_product(address.substr(std::min(mark + 1, address.size()))))
         return std::nullopt; // no domain, or two numbers
     const auto path = segments_of(before.substr(slash));

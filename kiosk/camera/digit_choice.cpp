@@ -48,9 +48,11 @@ public:
             choice_.next = std::move(reading);
         }
     }
-    Choice result()
+    /// `freely`: what the likeliest digits would weigh if nothing bound them together.
+    Choice result(double freely)
     {
         choice_.ahead = first_ - second_;
+        choice_.lost = freely - first_;
         return std::move(choice_);
     }
 
@@ -59,6 +61,16 @@ private:
     double first_ = -1e30;
     double second_ = -1e30;
 };
+
+double freely(const Evidence& evidence, const Layout& layout)
+{
+    double sum = 0;
+    for (std::size_t i = 0; i < evidence.size(); ++i) {
+        const bool two_sets = i < layout.left && layout.symbology != core::Symbology::Ean8;
+        sum += static_cast<double>(*std::max_element(evidence[i].begin(), evidence[i].begin() + (two_sets ? 20 : 10)));
+    }
+    return sum;
+}
 
 /// The places of a row whose digits are chosen: what speaks for them, whether they are of set B, and by how much they
 /// weigh in the sum that the check digit completes.
@@ -107,7 +119,7 @@ Choice choose_13(const Evidence& evidence)
             else
                 two.offer({static_cast<char>('0' + first) + way.digits, core::Symbology::Ean13}, way.weight);
     }
-    return two.result();
+    return two.result(freely(evidence, ean_13));
 }
 
 Choice choose_8(const Evidence& evidence)
@@ -115,7 +127,7 @@ Choice choose_8(const Evidence& evidence)
     Two two;
     for (const Way& way : best_rows({evidence, 8, 0, {3, 1, 3, 1, 3, 1, 3, 1}}, 0))
         two.offer({way.digits, core::Symbology::Ean8}, way.weight);
-    return two.result();
+    return two.result(freely(evidence, ean_8));
 }
 
 /// What each digit of a UPC-E weighs in the number that it stands for: its last digit says where the zeros were left
@@ -152,7 +164,7 @@ Choice choose_upc_e(const Evidence& evidence)
         for (int check = 0; check < 10; ++check)
             for (int last = 0; last < 10; ++last)
                 offer_upc_e(evidence, system, check, last, two);
-    return two.result();
+    return two.result(freely(evidence, upc_e));
 }
 
 } // namespace

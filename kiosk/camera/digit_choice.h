@@ -11,6 +11,7 @@ struct Choice {
     Reading best;
     Reading next;
     double ahead = 0; ///< logarithm: how much likelier the best is than the next
+    double lost = 0;  ///< and than it would be if each digit could be the likeliest one: what the check digit overruled
 };
 
 /// Weighs every code of the layout that has a right check digit: EAN-13 with the ten patterns of number sets that give

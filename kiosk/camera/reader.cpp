@@ -8,7 +8,10 @@
 #include "kiosk/camera/straighten.h"
 #include "kiosk/camera/zxing_compat.h"
 
+#include <algorithm>
 #include <cstddef>
+#include <functional>
+#include <vector>
 
 namespace kiosk {
 namespace {
@@ -78,30 +81,48 @@ bool is_sure(const Fit& fit, const Choice& choice)
     constexpr double ahead = 55;
     constexpr double likeness = 0.85;
     constexpr double weakest = 0.55;
-    return choice.ahead >= ahead && fit.likeness >= likeness && fit.weakest >= weakest && fit.bands >= 3;
+    constexpr double lost = 5;
+    return choice.ahead >= ahead && choice.lost <= lost && fit.likeness >= likeness && fit.weakest >= weakest &&
+           fit.bands >= 3;
 }
 
-std::optional<Reading> read_by_shapes(const Strip& strip, const Layout& layout, const Start& start)
+/// A layout on a strip, and how well it fitted so far.
+struct Attempt {
+    const Strip* strip;
+    const Layout* layout;
+    double likeness = 0;
+};
+
+std::optional<Reading> read_by_shapes(Attempt& attempt, const Start& start)
 {
-    const Fit fit = fit_digits(strip, layout, start);
-    Choice choice = choose(fit.evidence, layout);
+    const Fit fit = fit_digits(*attempt.strip, *attempt.layout, start);
+    attempt.likeness = std::max(attempt.likeness, fit.likeness);
+    Choice choice = choose(fit.evidence, *attempt.layout);
     if (is_sure(fit, choice) && is_right(choice.best))
         return std::move(choice.best);
     return std::nullopt;
 }
 
+/// Every layout on every region; then once more, begun elsewhere, where something fits half-way: a band without glare
+/// or softer shapes may show what the first look missed.
 std::optional<Reading> read_by_shapes(const GreyView& picture)
 {
-    constexpr Start starts[] = {{0.5, 2}, {0.2, 2}, {0.8, 2}, {0.5, 4}};
     constexpr std::size_t most_regions = 3;
+    constexpr double half_way = 0.8;
     std::vector<Strip> strips;
     for (const Region& region : find_bars(picture, most_regions))
         strips.push_back(straighten(picture, region));
-    for (const Start& start : starts)
-        for (const Strip& strip : strips)
-            for (const Layout& layout : {ean_13, upc_e, ean_8})
-                if (auto reading = read_by_shapes(strip, layout, start))
-                    return reading;
+    std::vector<Attempt> attempts;
+    for (const Strip& strip : strips)
+        for (const Layout* layout : {&ean_13, &upc_e, &ean_8})
+            if (auto reading = read_by_shapes(attempts.emplace_back(Attempt{&strip, layout}), {}))
+                return reading;
+    std::erase_if(attempts, [](const Attempt& attempt) { return attempt.likeness < half_way; });
+    std::ranges::stable_sort(attempts, std::ranges::greater{}, &Attempt::likeness);
+    for (Attempt& attempt : attempts)
+        for (const Start& start : {Start{0.2, 2}, Start{0.8, 2}, Start{0.5, 4}})
+            if (auto reading = read_by_shapes(attempt, start))
+                return reading;
     return std::nullopt;
 }
 

@@ -195,23 +195,44 @@ kiosk::Frame develop(Canvas& canvas, const Picture& picture)
     return frame;
 }
 
+using Symbol = std::unique_ptr<zint_symbol, void (*)(zint_symbol*)>;
+
+Symbol encoded(int kind, const std::string& text)
+{
+    Symbol symbol(ZBarcode_Create(), ZBarcode_Delete);
+    symbol->symbology = kind;
+    if (ZBarcode_Encode(symbol.get(), reinterpret_cast<const unsigned char*>(text.c_str()),
+                        static_cast<int>(text.size())) >= ZINT_ERROR)
+        throw std::invalid_argument(symbol->errtxt);
+    return symbol;
+}
+
+std::vector<bool> row_of(const zint_symbol& symbol, int row)
+{
+    std::vector<bool> modules;
+    for (int i = 0; i < symbol.width; ++i)
+        modules.push_back(((symbol.encoded_data[row][i / 8] >> (i % 8)) & 1) != 0);
+    return modules;
+}
+
 } // namespace
 
 std::vector<bool> modules_of(Symbology symbology, const std::string& digits)
 {
-    const std::unique_ptr<zint_symbol, void (*)(zint_symbol*)> symbol(ZBarcode_Create(), ZBarcode_Delete);
-    symbol->symbology = zint_kind(symbology);
     const std::string body = digits.substr(0, digits.size() - 1); // zint puts the check digit on, and so proves ours
-    if (ZBarcode_Encode(symbol.get(), reinterpret_cast<const unsigned char*>(body.c_str()),
-                        static_cast<int>(body.size())) >= ZINT_ERROR)
-        throw std::invalid_argument(symbol->errtxt);
+    const Symbol symbol = encoded(zint_kind(symbology), body);
     if (reinterpret_cast<const char*>(symbol->text) != digits)
         throw std::invalid_argument("zint prints other digits than " + digits);
-    const unsigned char* row = symbol->encoded_data[symbol->rows - 1];
-    std::vector<bool> modules;
-    for (int i = 0; i < symbol->width; ++i)
-        modules.push_back(((row[i / 8] >> (i % 8)) & 1) != 0);
-    return modules;
+    return row_of(*symbol, symbol->rows - 1);
+}
+
+std::vector<std::vector<bool>> rows_of(int zint_kind, const std::string& text)
+{
+    const Symbol symbol = encoded(zint_kind, text);
+    std::vector<std::vector<bool>> rows;
+    for (int row = 0; row < symbol->rows; ++row)
+        rows.push_back(row_of(*symbol, row));
+    return rows;
 }
 
 kiosk::Frame draw(const Picture& picture)

@@ -7,9 +7,6 @@
 namespace test {
 namespace {
 
-/// The focal length in pixels of a frame 1280 wide: 60 degrees across, as most webcams have (common practice).
-constexpr double focal_length = 1108;
-
 struct Vector {
     double x;
     double y;
@@ -47,7 +44,7 @@ double chance_of(std::uint64_t seed, long x, long y)
 /// makes one module so many pixels there.
 class Rays {
 public:
-    explicit Rays(const Scene& scene) : scene_(scene), focal_(focal_length * scene.width / 1280)
+    explicit Rays(const Scene& scene) : scene_(scene), focal_(scene.focal)
     {
         const double a = radians(scene.turn);
         const double b = radians(scene.lean);
@@ -193,7 +190,8 @@ public:
             const double half = bars.code().bar_height / 2;
             const bool beside =
                 x < -bars.half_width() - bars.code().margin_left || x > bars.half_width() + bars.code().margin_right;
-            if (beside || y < -half - 4 || y > half + 12)
+            const bool alone = bars.code().figures_below; // rows of a square code have nothing between them
+            if (beside || y < -half - (alone ? 4 : 0) || y > half + (alone ? 12 : 0))
                 continue;
             if (std::abs(y) <= half)
                 return mix(bars.ink(x - spot.across / 2, x + spot.across / 2));

@@ -37,13 +37,14 @@ struct PrintedCode {
     double margin_left = 11;   ///< light margins, in modules
     double margin_right = 9;   ///<
     double ink_gain = 0;       ///< each bar is wider by so many modules (ink that ran), or narrower when negative
-    bool figures_below = true; ///< the digits in letters below the bars
+    bool figures_below = true; ///< the digits in letters below the bars, and light margins above and below
 };
 
 /// What the camera sees. Lengths on the package are in modules, in the frame in pixels, angles in degrees.
 struct Scene {
     int width = 1280;
     int height = 720;
+    double focal = 1108; ///< focal length in pixels: 60 degrees over 1280, as most webcams have (common practice)
     std::vector<PrintedCode> codes{};
     Face face = Face::Flat;
     double radius = 110; ///< of a can; 110 modules of 0.33 mm are 36 mm

@@ -2,6 +2,7 @@
 
 #include "tests/support/barcode_frames.h"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <random>
@@ -154,7 +155,7 @@ void pose(Scene& scene, const Hardship& hard, Dice& dice)
         scene.radius = dice.between(90, 200);
     }
     // The whole code stays in the frame.
-    scene.off_x = dice.around(scene.width / 2.0 - 60 * scene.module);
+    scene.off_x = dice.around(std::max(0.0, scene.width / 2.0 - 60 * scene.module));
     scene.off_y = dice.around(std::max(0.0, scene.height / 2.0 - 60 * scene.module));
     scene.skew = dice.around(hard.skew);
 }
@@ -199,11 +200,13 @@ Lens lens_of(const Hardship& hard, Dice& dice)
 
 } // namespace
 
-Setting setting_of(int level, std::uint64_t number)
+Setting setting_of(int level, std::uint64_t number, FrameSize size)
 {
     const Hardship& hard = hardships.at(static_cast<std::size_t>(level - 1));
     Dice dice(number * 16 + static_cast<std::uint64_t>(level));
     Setting setting;
+    setting.scene.width = size.width;
+    setting.scene.height = size.height;
     setting.truth.symbology = kind_of(dice);
     setting.truth.text = some_digits(setting.truth.symbology, number * 8 + static_cast<std::uint64_t>(level));
     setting.scene.codes.push_back(print(setting.truth, hard, dice));

@@ -30,8 +30,15 @@ constexpr int levels = 4;
 constexpr std::uint64_t first_frame = 129;
 constexpr std::uint64_t frames_a_level = 60;
 
+/// Pixels of a frame. A smaller one is a part of a large one: what is in it is as large.
+struct FrameSize {
+    int width = 1280;
+    int height = 720;
+};
+constexpr FrameSize small_frame{480, 360};
+
 /// The frame with this number of a level (1 to 4); the same number gives the same frame.
-[[nodiscard]] Setting setting_of(int level, std::uint64_t number);
+[[nodiscard]] Setting setting_of(int level, std::uint64_t number, FrameSize size = {});
 [[nodiscard]] Shot shot_of(const Setting& setting);
 
 } // namespace test
