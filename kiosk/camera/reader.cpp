@@ -86,29 +86,47 @@ bool is_sure(const Fit& fit, const Choice& choice)
            fit.bands >= 3;
 }
 
-/// A layout on a strip, and how well it fitted so far.
+/// A layout on a strip, how well it fitted so far, and the code that it then was likeliest to be.
 struct Attempt {
     const Strip* strip;
     const Layout* layout;
     double likeness = 0;
+    Reading guess{};
+};
+
+/// What fitting shapes came to: a code, or codes that are likely and not sure.
+struct ByShapes {
+    std::optional<Reading> sure{};
+    std::vector<Reading> guesses{};
+
+    /// Where shapes fit well and the code is not sure, something is wrong with it: a digit that glare hides, a check
+    /// digit that does not go with the others. Then the library's reading counts only if it is that code.
+    bool speaks_against(const Reading& reading) const
+    {
+        return !guesses.empty() && std::ranges::find(guesses, reading) == guesses.end();
+    }
 };
 
 std::optional<Reading> read_by_shapes(Attempt& attempt, const Start& start)
 {
     const Fit fit = fit_digits(*attempt.strip, *attempt.layout, start);
-    attempt.likeness = std::max(attempt.likeness, fit.likeness);
     Choice choice = choose(fit.evidence, *attempt.layout);
     if (is_sure(fit, choice) && is_right(choice.best))
         return std::move(choice.best);
+    if (fit.likeness > attempt.likeness) {
+        attempt.likeness = fit.likeness;
+        attempt.guess = std::move(choice.best);
+    }
     return std::nullopt;
 }
 
 /// Every layout on every region; then once more, begun elsewhere, where something fits half-way: a band without glare
 /// or softer shapes may show what the first look missed.
-std::optional<Reading> read_by_shapes(const GreyView& picture)
+ByShapes read_by_shapes(const GreyView& picture)
 {
     constexpr std::size_t most_regions = 3;
     constexpr double half_way = 0.8;
+    constexpr double well = 0.9;
     std::vector<Strip> strips;
     for (const Region& region : find_bars(picture, most_regions))
         strips.push_back(straighten(picture, region));
@@ -116,14 +134,18 @@ std::optional<Reading> read_by_shapes(const GreyView& picture)
     for (const Strip& strip : strips)
         for (const Layout* layout : {&ean_13, &upc_e, &ean_8})
             if (auto reading = read_by_shapes(attempts.emplace_back(Attempt{&strip, layout}), {}))
-                return reading;
+                return {std::move(reading)};
     std::erase_if(attempts, [](const Attempt& attempt) { return attempt.likeness < half_way; });
     std::ranges::stable_sort(attempts, std::ranges::greater{}, &Attempt::likeness);
     for (Attempt& attempt : attempts)
         for (const Start& start : {Start{0.2, 2}, Start{0.8, 2}, Start{0.5, 4}})
             if (auto reading = read_by_shapes(attempt, start))
-                return reading;
-    return std::nullopt;
+                return {std::move(reading)};
+    ByShapes unsure;
+    for (Attempt& attempt : attempts)
+        if (attempt.likeness >= well)
+            unsure.guesses.push_back(std::move(attempt.guess));
+    return unsure;
 }
 
 } // namespace
@@ -132,13 +154,15 @@ std::optional<Reading> read(const GreyView& picture)
 {
     if (has_no_use(picture))
         return std::nullopt;
-    if (auto reading = read_by_shapes(picture))
-        return reading;
-    if (const auto reading = read_as_it_is(picture))
-        return reading;
-    if (const auto reading = read_again(picture))
-        return reading;
-    return read_again(laid_down(picture).view());
+    ByShapes by_shapes = read_by_shapes(picture);
+    if (by_shapes.sure)
+        return std::move(by_shapes.sure);
+    auto reading = read_as_it_is(picture);
+    if (!reading)
+        reading = read_again(picture);
+    if (!reading)
+        reading = read_again(laid_down(picture).view());
+    return reading && by_shapes.speaks_against(*reading) ? std::nullopt : reading;
 }
 
 } // namespace kiosk
