@@ -35,8 +35,8 @@ struct Picture {
 /// Throws std::invalid_argument for digits that this kind of code cannot hold.
 [[nodiscard]] std::vector<bool> modules_of(core::Symbology symbology, const std::string& digits);
 
-/// The same for codes that name no product: `zint_kind` is one of zint's BARCODE_ numbers. Codes of one row have one row
-/// here. Throws std::invalid_argument as above.
+/// The same for codes that name no product: `zint_kind` is one of zint's BARCODE_ numbers. Codes of one row have one
+/// row here. Throws std::invalid_argument as above.
 [[nodiscard]] std::vector<std::vector<bool>> rows_of(int zint_kind, const std::string& text);
 
 /// The picture as the camera hands it over.

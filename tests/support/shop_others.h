@@ -23,8 +23,9 @@ enum class Other {
     TwoProducts,
 };
 
-constexpr std::array all_others{Other::Nothing, Other::Stripes, Other::Digits, Other::Code128,    Other::Code39,
-                                Other::Itf,     Other::DataBar, Other::Qr,     Other::DataMatrix, Other::TwoProducts};
+inline constexpr std::array all_others{Other::Nothing,    Other::Stripes,    Other::Digits,  Other::Code128,
+                                       Other::Code39,     Other::Itf,        Other::DataBar, Other::Qr,
+                                       Other::DataMatrix, Other::TwoProducts};
 
 /// For messages.
 [[nodiscard]] const char* name_of(Other other);

@@ -1,7 +1,10 @@
 #include "kiosk/camera/reader.h"
+#include "tests/support/shop_others.h"
 #include "tests/support/shop_shots.h"
 
 #include <doctest/doctest.h>
+
+#include <algorithm>
 
 namespace {
 
@@ -40,4 +43,23 @@ TEST_CASE("shop reader: what a cheap camera sees is read, and nothing is read wr
         CHECK(counts.misread == 0);
         CHECK(counts.read * 15 >= must_read[level - 1] * counts.frames - (PAIRSTAND_ONE_IN == 1 ? 0 : 30));
     }
+}
+
+TEST_CASE("shop reader: other codes, stripes and letters do not turn into a product code")
+{
+    int read = 0;
+    std::uint64_t number = 0;
+    for (const test::Other other : test::all_others)
+        for (int level = 1; level <= test::levels; ++level) {
+            if (++number % (PAIRSTAND_ONE_IN == 1 ? 1 : 3) != 0)
+                continue;
+            CAPTURE(test::name_of(other));
+            CAPTURE(level);
+            const auto made = test::other_setting_of(other, level, number, test::small_frame);
+            const auto reading = kiosk::read(test::shot_of(made.setting).frame.view());
+            if (reading)
+                CHECK(std::ranges::find(made.truths, *reading) != made.truths.end());
+            read += reading ? 1 : 0;
+        }
+    CHECK(read >= (PAIRSTAND_ONE_IN == 1 ? 2 : 0)); // of two products, one
 }
