@@ -2,41 +2,14 @@
 
 #include "catalog/file/new_file.h"
 
+#include <SDL_image.h>
+
+#include <array>
+#include <memory>
 #include <string>
 
 namespace kiosk {
 namespace {
-
-constexpr std::uint32_t greys = 256;
-constexpr std::uint32_t head_bytes = 14 + 40 + 4 * greys;
-
-/// Least byte first.
-void put(std::vector<std::uint8_t>& bytes, std::uint32_t value, int count)
-{
-    for (int i = 0; i < count; ++i)
-        bytes.push_back(static_cast<std::uint8_t>(value >> (8 * i)));
-}
-
-void put_head(std::vector<std::uint8_t>& bytes, const Frame& picture, std::uint32_t pixel_bytes)
-{
-    bytes.push_back('B');
-    bytes.push_back('M');
-    put(bytes, head_bytes + pixel_bytes, 4);
-    put(bytes, 0, 4);
-    put(bytes, head_bytes, 4);
-    put(bytes, 40, 4); // of what follows
-    put(bytes, static_cast<std::uint32_t>(picture.width), 4);
-    put(bytes, static_cast<std::uint32_t>(picture.height), 4); // positive: from bottom to top
-    put(bytes, 1, 2);                                          // planes
-    put(bytes, 8, 2);                                          // bits a pixel
-    put(bytes, 0, 4);                                          // not packed
-    put(bytes, pixel_bytes, 4);
-    put(bytes, 0, 8); // no size on paper
-    put(bytes, greys, 4);
-    put(bytes, greys, 4);
-    for (std::uint32_t grey = 0; grey < greys; ++grey)
-        put(bytes, grey * 0x10101, 4);
-}
 
 bool has_pixels(const Frame& picture)
 {
@@ -44,23 +17,41 @@ bool has_pixels(const Frame& picture)
            picture.pixels.size() == static_cast<std::size_t>(picture.width) * static_cast<std::size_t>(picture.height);
 }
 
+using Surface = std::unique_ptr<SDL_Surface, decltype(&SDL_FreeSurface)>;
+
+Surface surface_of(const Frame& picture)
+{
+    // SDL reads the pixels and never writes them, but has no const for that.
+    auto* pixels = const_cast<std::uint8_t*>(picture.pixels.data());
+    Surface surface(SDL_CreateRGBSurfaceWithFormatFrom(pixels, picture.width, picture.height, 8, picture.width,
+                                                       SDL_PIXELFORMAT_INDEX8),
+                    &SDL_FreeSurface);
+    std::array<SDL_Color, 256> greys{};
+    for (std::size_t i = 0; i < greys.size(); ++i) {
+        const auto grey = static_cast<std::uint8_t>(i);
+        greys[i] = {grey, grey, grey, 255};
+    }
+    if (surface)
+        SDL_SetPaletteColors(surface->format->palette, greys.data(), 0, static_cast<int>(greys.size()));
+    return surface;
+}
+
 } // namespace
 
-std::vector<std::uint8_t> bmp_of(const Frame& picture)
+std::vector<std::uint8_t> png_of(const Frame& picture)
 {
     if (!has_pixels(picture))
         return {};
-    const auto width = static_cast<std::size_t>(picture.width);
-    const std::size_t row_bytes = (width + 3) / 4 * 4;
-    const auto pixel_bytes = row_bytes * static_cast<std::size_t>(picture.height);
-    std::vector<std::uint8_t> bytes;
-    bytes.reserve(head_bytes + pixel_bytes);
-    put_head(bytes, picture, static_cast<std::uint32_t>(pixel_bytes));
-    for (int y = picture.height - 1; y >= 0; --y) {
-        const auto row = picture.pixels.begin() + static_cast<std::ptrdiff_t>(picture.width) * y;
-        bytes.insert(bytes.end(), row, row + picture.width);
-        bytes.resize(bytes.size() + row_bytes - width);
-    }
+    const Surface surface = surface_of(picture);
+    // Room for four bytes a pixel that cannot be packed, and for what PNG puts around them.
+    std::vector<std::uint8_t> bytes(5 * picture.pixels.size() + (std::size_t{1} << 16));
+    SDL_RWops* const through = SDL_RWFromMem(bytes.data(), static_cast<int>(bytes.size()));
+    if (!surface || !through)
+        return {};
+    const bool written = IMG_SavePNG_RW(surface.get(), through, 0) == 0;
+    const auto size = SDL_RWtell(through);
+    SDL_RWclose(through);
+    bytes.resize(written && size > 0 ? static_cast<std::size_t>(size) : 0);
     return bytes;
 }
 
@@ -70,11 +61,11 @@ core::Result<std::filesystem::path> keep_picture(const Frame& picture, const std
     std::error_code unknown;
     std::filesystem::path path;
     for (int number = 1; number <= most_pictures; ++number) {
-        path = folder / ("pairstand-picture-" + std::to_string(number) + ".bmp");
+        path = folder / ("pairstand-picture-" + std::to_string(number) + ".png");
         if (!std::filesystem::exists(path, unknown))
             break;
     }
-    const auto bytes = bmp_of(picture);
+    const auto bytes = png_of(picture);
     if (bytes.empty())
         return core::refuse(core::Error::Kind::CannotWrite, path.string());
     auto file = catalog::NewFile::make(path, catalog::real_disk());

@@ -10,11 +10,11 @@
 
 namespace kiosk {
 
-/// The picture as the bytes of a BMP file with 256 greys, which every computer shows and `pairstand decode` reads.
-/// Source: the Windows bitmap format with BITMAPINFOHEADER, from memory; read back by SDL_image in a test.
-[[nodiscard]] std::vector<std::uint8_t> bmp_of(const Frame& picture);
+/// The picture as the bytes of a PNG file, which every computer shows and `pairstand decode` reads. Empty for a picture
+/// without pixels, and when SDL_image has no room.
+[[nodiscard]] std::vector<std::uint8_t> png_of(const Frame& picture);
 
-/// Writes it into the folder as pairstand-picture-1.bmp, or with the next number that is free. Returns where it lies.
+/// Writes it into the folder as pairstand-picture-1.png, or with the next number that is free. Returns where it lies.
 /// Errors: CannotWrite, also for a picture without pixels.
 [[nodiscard]] core::Result<std::filesystem::path> keep_picture(const Frame& picture,
                                                                const std::filesystem::path& folder);

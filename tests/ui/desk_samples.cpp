@@ -206,7 +206,7 @@ void add_reports(States& states)
     report.refused_rows = 31;
     report.faults = sheet().faults;
     report.tabs = {{stick + "/own labels.xlsx", "Labels of winter", {"Labels of summer", "Old"}}};
-    states.report("a picture was kept", kiosk::PictureKept{stick + "/pairstand-picture-1.bmp"},
+    states.report("a picture was kept", kiosk::PictureKept{stick + "/pairstand-picture-1.png"},
                   DeskWork::KeepingPicture);
     states.report("no picture came", kiosk::PictureKept{}, DeskWork::KeepingPicture);
     states.report("a sheet was loaded", kiosk::SheetTaken{report, true, true}, DeskWork::Loading);

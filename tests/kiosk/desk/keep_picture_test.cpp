@@ -8,7 +8,6 @@
 
 namespace {
 
-/// Seven columns, so that rows do not end at four bytes.
 kiosk::Frame ramp()
 {
     kiosk::Frame frame;
@@ -27,7 +26,7 @@ TEST_CASE("keep picture: what is written is read again, pixel for pixel, and not
     for (const int number : {1, 2, 3}) {
         const auto kept = kiosk::keep_picture(ramp(), folder.file(""));
         REQUIRE(kept);
-        CHECK(*kept == folder.file("pairstand-picture-" + std::to_string(number) + ".bmp"));
+        CHECK(*kept == folder.file("pairstand-picture-" + std::to_string(number) + ".png"));
         const auto back = kiosk::load_picture(kept->string());
         REQUIRE(back);
         CHECK(back->width == 7);

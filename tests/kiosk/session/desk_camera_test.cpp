@@ -50,7 +50,7 @@ TEST_CASE("desk camera: a picture is kept where the leader touches, and only the
     CHECK(station.offers(TextId::desk_keep_picture));
     station.touch(ui::KeepPicture{0});
     CHECK(station.state().screen == ScreenId::DeskReport);
-    const std::string path = station.stick() + "/pairstand-picture-1.bmp";
+    const std::string path = station.stick() + "/pairstand-picture-1.png";
     CHECK(station.lead() == "The picture is kept as " + path + ".");
     CHECK(fs::file_size(path) > 32);
     CHECK(station.offers(TextId::desk_camera));
