@@ -2,6 +2,7 @@
 
 #include "core/code/gtin.h"
 #include "core/code/upc_e.h"
+#include "tests/support/throws.h"
 
 #include <algorithm>
 #include <cmath>
@@ -270,26 +271,20 @@ void write_raw(const kiosk::Frame& frame, const std::string& path)
 
 std::string some_digits(Symbology symbology, std::uint64_t seed)
 {
-    std::mt19937_64 engine(seed);
-    const auto digits = [&engine](std::size_t count) {
-        std::string text;
-        for (std::size_t i = 0; i < count; ++i)
-            text += static_cast<char>('0' + engine() % 10);
-        return text;
-    };
+    Throws throws(seed);
     std::string body;
     switch (symbology) {
     case Symbology::UpcA:
-        body = "0" + digits(10);
+        body = "0" + throws.digits(10);
         break;
     case Symbology::Ean8:
-        body = "952" + digits(4);
+        body = "952" + throws.digits(4);
         break;
     case Symbology::Itf14:
-        body = "1952" + digits(9);
+        body = "1952" + throws.digits(9);
         break;
     case Symbology::UpcE:
-        for (std::string six = digits(6);; six = digits(6))
+        for (std::string six = throws.digits(6);; six = throws.digits(6))
             if (core::is_printable_upc_e(six))
                 for (char check = '0'; check <= '9'; ++check)
                     if (core::expand_upc_e("0" + six + check))
@@ -297,7 +292,7 @@ std::string some_digits(Symbology symbology, std::uint64_t seed)
     case Symbology::Ean13:
     case Symbology::Unknown:
     case Symbology::Other:
-        body = "952" + digits(9);
+        body = "952" + throws.digits(9);
         break;
     }
     return body + core::check_digit(body);

@@ -2,37 +2,15 @@
 
 #include "core/code/gtin.h"
 #include "tests/support/barcode_frames.h"
+#include "tests/support/throws.h"
 
-#include <random>
+#include <algorithm>
 #include <zint.h>
 
 namespace test {
 namespace {
 
 using core::Symbology;
-
-class Throws {
-public:
-    explicit Throws(std::uint64_t seed) : engine_(seed) {}
-    std::uint64_t below(std::uint64_t most) { return engine_() % most; }
-    std::string digits(std::size_t count)
-    {
-        std::string text;
-        for (std::size_t i = 0; i < count; ++i)
-            text += static_cast<char>('0' + below(10));
-        return text;
-    }
-    std::string letters(std::size_t count)
-    {
-        std::string text;
-        for (std::size_t i = 0; i < count; ++i)
-            text += static_cast<char>('A' + below(26));
-        return text;
-    }
-
-private:
-    std::mt19937_64 engine_;
-};
 
 /// As wide as an EAN-13, bars and gaps of one to four modules, and nothing of what makes a code.
 std::vector<bool> stripes(Throws& throws)
