@@ -14,7 +14,7 @@ struct BarsSeen {
     float sharp = 0;  ///< 1: from ink to paper within one pixel; 0.4: out of focus by one pixel (standard deviation)
 };
 
-/// The largest group of stripes in the picture, at any angle. Any picture at all is safe to give.
+/// The likeliest region of find_bars, measured. Any picture at all is safe to give.
 [[nodiscard]] BarsSeen bars_seen(const GreyView& picture);
 
 } // namespace kiosk

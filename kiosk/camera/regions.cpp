@@ -50,7 +50,7 @@ void add_row(const std::uint8_t* row, int stride, std::int32_t (&sums)[3])
     sums[2] += xy;
 }
 
-/// Every second row is enough: bars are long.
+/// All rows: of every second one, print that stands in even rows looks like bars.
 Grid edges_of(const GreyView& picture)
 {
     Grid grid{(picture.width - 2) / block, (picture.height - 2) / block, {}};
@@ -60,7 +60,7 @@ Grid edges_of(const GreyView& picture)
             std::int32_t sums[3] = {};
             const auto* from =
                 picture.pixels + static_cast<std::ptrdiff_t>(row * block + 1) * picture.stride + column * block + 1;
-            for (int y = 0; y < block; y += 2)
+            for (int y = 0; y < block; ++y)
                 add_row(from + static_cast<std::ptrdiff_t>(y) * picture.stride, picture.stride, sums);
             grid.at(column, row) = {static_cast<float>(sums[0] + sums[1]), static_cast<float>(sums[0] - sums[1]),
                                     static_cast<float>(2 * sums[2])};
@@ -182,12 +182,12 @@ private:
 std::vector<Region> find_bars(const GreyView& picture, std::size_t most)
 {
     std::vector<Region> found;
-    if (picture.width < 3 * block || picture.height < 3 * block)
+    if (picture.pixels == nullptr || picture.width < 3 * block || picture.height < 3 * block)
         return found;
     Grid plain = edges_of(picture);
     Grid smooth = smoothed(plain);
     // Fainter than steps of three grey levels at every pixel there is nothing to read.
-    constexpr float faint = 9.0F * 4 * block * block / 2 * 9 / 4;
+    constexpr float faint = 9.0F * 4 * block * block * 9 / 4;
     std::vector<int> order(smooth.cells.size());
     for (std::size_t i = 0; i < order.size(); ++i)
         order[i] = static_cast<int>(i);
