@@ -1,5 +1,6 @@
 #include "kiosk/camera/digit_fit.h"
 
+#include "kiosk/camera/even_out.h"
 #include "kiosk/camera/shapes.h"
 
 #include <algorithm>
@@ -33,6 +34,30 @@ std::vector<Piece> pieces_of(const Layout& layout)
     pieces.push_back({Piece::Kind::Guard, Guard::End, 0, layout.modules() - 0.5});
     return pieces;
 }
+
+std::vector<double> centres_of(const std::vector<Piece>& pieces)
+{
+    std::vector<double> centres;
+    for (const Piece& piece : pieces)
+        centres.push_back(piece.centre);
+    return centres;
+}
+
+/// The side of a can: half the angle that a code goes round it, and how far its middle is turned away. Radians; flat
+/// print goes round nothing.
+struct Bent {
+    double around = 0;
+    double turned = 0;
+
+    /// Where a place of the code is seen, both from 0 to 1.
+    double seen(double place) const
+    {
+        if (around == 0)
+            return place;
+        const double first = std::sin(turned - around);
+        return (std::sin(turned + around * (2 * place - 1)) - first) / (std::sin(turned + around) - first);
+    }
+};
 
 /// Where the middle of each piece lies in a band, in values. Between them modules are evenly wide.
 using Pose = std::array<double, most_pieces>;
@@ -77,17 +102,27 @@ struct Fitted {
 
 class Fitting {
 public:
-    Fitting(const Layout& layout, std::size_t spread) : layout_(layout), pieces_(pieces_of(layout)), spread_(spread) {}
+    Fitting(const Layout& layout, std::size_t spread)
+        : layout_(layout), pieces_(pieces_of(layout)), even_out_(centres_of(pieces_)), spread_(spread)
+    {
+    }
     void set_spread(std::size_t spread) { spread_ = spread; }
     std::size_t spread() const { return spread_; }
     const std::vector<Piece>& pieces() const { return pieces_; }
 
-    /// Evenly wide modules from one place to another.
-    Pose even(double first, double module) const
+    /// A code from one place to another, printed on `bent`.
+    Pose spread_out(double first, double across, const Bent& bent) const
     {
         Pose pose{};
         for (std::size_t i = 0; i < pieces_.size(); ++i)
-            pose[i] = first + pieces_[i].centre * module;
+            pose[i] = first + across * bent.seen(pieces_[i].centre / layout_.modules());
+        return pose;
+    }
+    /// The same on the smooth curve that most pieces follow.
+    Pose evened(Pose pose) const
+    {
+        constexpr double near = 0.1;
+        even_out_.apply(std::span(pose).first(pieces_.size()), near * module_of(pose));
         return pose;
     }
     double module_of(const Pose& pose) const
@@ -229,32 +264,56 @@ private:
     static constexpr float flat = 1.0F; ///< a grey level: flat paper fits nothing
     Layout layout_;
     std::vector<Piece> pieces_;
+    EvenOut even_out_;
     std::size_t spread_;
 };
 
-/// From where the region says that the code is to where its pieces are: first far and roughly, for three widths, then
-/// near and closely with the spread that fits best.
-Fitted first_fit(Fitting& fitting, const Band& band, const Strip& strip, const Layout& layout, double middle)
+/// From where the pieces roughly are to where they fit best, with the spread that fits best there.
+Fitted closely(Fitting& fitting, const Band& band, const Pose& rough)
 {
-    Fitted best;
-    for (const double width : {0.9, 1.0, 1.1}) {
-        const double module = strip.across * width / layout.modules();
-        const Fitted one =
-            fitting.settle(band, fitting.even(middle - strip.across * width / 2, module), {4, 0.25, 0.5, 0.4});
-        if (one.score > best.score)
-            best = one;
-    }
+    constexpr Play close{0.75, 0.125, 0.25, 0.8};
     std::size_t chosen = fitting.spread();
     double most = -1;
     for (std::size_t spread = 0; spread < spreads.size(); ++spread) {
         fitting.set_spread(spread);
-        if (const double score = fitting.score(band, best.pose); score > most) {
+        if (const double score = fitting.score(band, rough); score > most) {
             most = score;
             chosen = spread;
         }
     }
     fitting.set_spread(chosen);
-    return fitting.settle(band, best.pose, {0.75, 0.125, 0.25, 0.8});
+    return fitting.settle(band, fitting.evened(rough), close);
+}
+
+/// From where the region says that the code is to where its pieces are: far and roughly on flat and on bent print, then
+/// closely. Leaves the spread that fits best.
+Fitted first_fit(Fitting& fitting, const Band& band, const Strip& strip, double middle)
+{
+    struct Guess {
+        double width;
+        Bent bent;
+    };
+    constexpr Guess guesses[] = {{1.0, {}},          {0.9, {}},         {1.1, {}},
+                                 {1.0, {0.5, -0.4}}, {1.0, {0.5, 0.0}}, {1.0, {0.5, 0.4}}};
+    constexpr Play far{12, 0.25, 1, 0.1};
+    constexpr double good_enough = 0.95;
+    const std::size_t begun_with = fitting.spread();
+    std::size_t chosen = begun_with;
+    Fitted best;
+    for (const Guess& guess : guesses) {
+        const double across = strip.across * guess.width;
+        fitting.set_spread(begun_with);
+        const Fitted rough = fitting.settle(band, fitting.spread_out(middle - across / 2, across, guess.bent), far);
+        const Fitted one = closely(fitting, band, rough.pose);
+        if (one.score > best.score) {
+            best = one;
+            chosen = fitting.spread();
+        }
+        if (best.score > good_enough * static_cast<double>(fitting.pieces().size()))
+            break;
+    }
+    fitting.set_spread(chosen);
+    return best;
 }
 
 /// Correlations as logarithms of likelihoods: what is left unexplained is taken for grain. The modules of a digit count
@@ -269,6 +328,13 @@ void add(const Likeness& likeness, std::array<float, 20>& evidence)
     }
 }
 
+/// Whether a piece must fit by itself. The bars in the middle are one module each: in a soft picture hardly anything is
+/// left of them, and what is left resembles nothing.
+bool counts_alone(const Piece& piece)
+{
+    return piece.kind == Piece::Kind::Digit || piece.guard != Guard::Middle;
+}
+
 Fit fit_one_way(const Strip& strip, const Layout& layout, const Start& begin, bool backwards)
 {
     Fit fit;
@@ -279,22 +345,22 @@ Fit fit_one_way(const Strip& strip, const Layout& layout, const Start& begin, bo
     const auto middle_band =
         std::min(static_cast<std::size_t>(begin.band * static_cast<double>(bands.size())), bands.size() - 1);
     const double middle = backwards ? bands.front().size() - strip.middle : strip.middle;
-    const Fitted start = first_fit(fitting, bands[middle_band], strip, layout, middle);
+    const Fitted start = first_fit(fitting, bands[middle_band], strip, middle);
     const auto pieces = static_cast<double>(fitting.pieces().size());
-    fit.module = fitting.module_of(start.pose);
     fit.likeness = start.score / pieces;
     fit.evidence.resize(layout.digits());
     std::vector<double> fits(fitting.pieces().size(), 0);
     const auto follow = [&](std::size_t band, Fitted& near) {
-        near = fitting.settle(bands[band], near.pose, {0.5, 0.125, 0.25, 0.8});
+        near = fitting.settle(bands[band], fitting.evened(near.pose), {0.5, 0.125, 0.25, 0.8});
         if (near.score / pieces < 0.5)
             return;
         ++fit.bands;
+        const Pose even = fitting.evened(near.pose);
         for (std::size_t piece = 0; piece < fitting.pieces().size(); ++piece)
-            fits[piece] += fitting.score(bands[band], near.pose, piece);
+            fits[piece] += counts_alone(fitting.pieces()[piece]) ? fitting.score(bands[band], even, piece) : 1;
         for (std::size_t piece = 0; piece < fitting.pieces().size(); ++piece)
             if (fitting.pieces()[piece].kind == Piece::Kind::Digit)
-                add(fitting.likeness(bands[band], near.pose, piece), fit.evidence[fitting.pieces()[piece].digit]);
+                add(fitting.likeness(bands[band], even, piece), fit.evidence[fitting.pieces()[piece].digit]);
     };
     Fitted near = start;
     for (std::size_t band = middle_band; band < bands.size(); ++band)

@@ -40,8 +40,7 @@ constexpr Layout upc_e{core::Symbology::UpcE, 6, 0, 0, 6};
 struct Fit {
     Evidence evidence;     ///< one entry a digit; empty: nothing that could be such a code
     double likeness = 0;   ///< how well the best shapes fit, from 0 to 1: mean correlation
-    double module = 0;     ///< values of the strip to one module
-    double weakest = 0;    ///< the same of the piece that fits worst, guards among them
+    double weakest = 0;    ///< the correlation of the piece that fits worst, but for the middle one
     std::size_t bands = 0; ///< that took part
 };
 

@@ -105,9 +105,4 @@ const std::array<float, values_in_digit>& shape_of(Guard guard, std::size_t spre
     return all[static_cast<std::size_t>(guard)][spread];
 }
 
-int modules_of_digit(int digit)
-{
-    return set_a[static_cast<std::size_t>(digit)];
-}
-
 } // namespace kiosk

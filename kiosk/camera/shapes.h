@@ -31,7 +31,4 @@ constexpr std::array<double, 5> spreads{0.25, 0.42, 0.6, 0.8, 1.0};
 /// Shapes of the left half (sets A and B) or the right half (set C) for one of the spreads.
 [[nodiscard]] const Shapes& shapes_of(bool right_half, std::size_t spread);
 
-/// The modules of a digit in set A, first module in the highest of seven bits; 1 is ink.
-[[nodiscard]] int modules_of_digit(int digit);
-
 } // namespace kiosk

@@ -36,22 +36,23 @@ Counts read_level(int level)
 // what was measured, less one a level for compilers and libraries that round otherwise.
 TEST_CASE("shop reader: what a cheap camera sees is read, and nothing is read wrong")
 {
-    constexpr int must_read[test::levels] = {15, 14, 10, 6};
+    constexpr int all[test::levels] = {15, 14, 10, 6};      // of 15
+    constexpr int thinned_out[test::levels] = {4, 4, 2, 1}; // of 4
     for (int level = 1; level <= test::levels; ++level) {
         CAPTURE(level);
         const Counts counts = read_level(level);
         CHECK(counts.misread == 0);
-        CHECK(counts.read * 15 >= must_read[level - 1] * counts.frames - (PAIRSTAND_ONE_IN == 1 ? 0 : 30));
+        CHECK(counts.read >= (PAIRSTAND_ONE_IN == 1 ? all : thinned_out)[level - 1]);
     }
 }
 
 TEST_CASE("shop reader: other codes, stripes and letters do not turn into a product code")
 {
-    int read = 0;
+    int two_read = 0;
     std::uint64_t number = 0;
     for (const test::Other other : test::all_others)
         for (int level = 1; level <= test::levels; ++level) {
-            if (++number % (PAIRSTAND_ONE_IN == 1 ? 1 : 3) != 0)
+            if (++number % (PAIRSTAND_ONE_IN == 1 ? 1 : 2) != 0)
                 continue;
             CAPTURE(test::name_of(other));
             CAPTURE(level);
@@ -59,7 +60,7 @@ TEST_CASE("shop reader: other codes, stripes and letters do not turn into a prod
             const auto reading = kiosk::read(test::shot_of(made.setting).frame.view());
             if (reading)
                 CHECK(std::ranges::find(made.truths, *reading) != made.truths.end());
-            read += reading ? 1 : 0;
+            two_read += reading && other == test::Other::TwoProducts ? 1 : 0;
         }
-    CHECK(read >= (PAIRSTAND_ONE_IN == 1 ? 2 : 0)); // of two products, one
+    CHECK(two_read >= 1); // of two products, one
 }
