@@ -9,6 +9,9 @@ target_compile_options(house_rules INTERFACE
 target_include_directories(house_rules INTERFACE ${PROJECT_SOURCE_DIR})
 if(PAIRSTAND_SANITIZE)
   add_compile_options(-fsanitize=${PAIRSTAND_SANITIZE} -fno-omit-frame-pointer -fno-sanitize-recover=undefined)
+  # Pointers that are wrong, AddressSanitizer meets when they are used; a check at each use of each costs a fifth of the
+  # time to compile.
+  add_compile_options(-fno-sanitize=null,alignment,object-size,vptr)
   add_link_options(-fsanitize=${PAIRSTAND_SANITIZE})
   # Their own code makes GCC see variables without a value in std::regex and std::function.
   target_compile_options(house_rules INTERFACE $<$<CXX_COMPILER_ID:GNU>:-Wno-maybe-uninitialized>)
@@ -17,3 +20,10 @@ if(PAIRSTAND_SANITIZE)
     add_link_options(-fsanitize=fuzzer-no-link)
   endif()
 endif()
+# What only tests use: its own slips are looked for in memory, which what it tests shares with it; nothing leads a fuzzer
+# through it. A third less to compile.
+add_library(test_rules INTERFACE)
+if(PAIRSTAND_SANITIZE)
+  target_compile_options(test_rules INTERFACE $<$<CXX_COMPILER_ID:Clang>:-fno-sanitize=undefined,fuzzer-no-link>)
+endif()
+target_link_libraries(test_rules INTERFACE house_rules)

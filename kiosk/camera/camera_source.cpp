@@ -1,7 +1,6 @@
 #include "kiosk/camera/camera_source.h"
 
 #include "kiosk/camera/mode.h"
-#include "kiosk/camera/reader.h"
 #include "kiosk/camera/small_picture.h"
 
 #include <utility>
@@ -49,7 +48,7 @@ void CameraSource::look_at(const Frame& frame)
 void CameraSource::read_bars(const Frame& frame)
 {
     ++reads_;
-    const auto reading = read(frame.view());
+    const auto reading = added_up_.see(kiosk::look_at(frame.view()), frame.when);
     if (reading) {
         ++readings_;
         read_at_ = frame.when;

@@ -1,6 +1,7 @@
 // The camera as a source of scans: frames are read in its thread, a package held still comes out as one Scan.
 #pragma once
 
+#include "kiosk/camera/added_up.h"
 #include "kiosk/camera/attention.h"
 #include "kiosk/camera/capture.h"
 #include "kiosk/camera/guidance.h"
@@ -64,6 +65,7 @@ private:
 
     Every<Scan>& scans_;
     std::function<void()> wake_;
+    AddedUp added_up_;
     Steady steady_;
     Attention attention_;
     SightChoices sights_;

@@ -3,14 +3,17 @@
 #include "core/code/gtin.h"
 #include "core/code/upc_e.h"
 #include "kiosk/camera/digit_choice.h"
+#include "kiosk/camera/look.h"
 #include "kiosk/camera/regions.h"
-#include "kiosk/camera/second_look.h"
 #include "kiosk/camera/straighten.h"
 #include "kiosk/camera/zxing_compat.h"
 
 #include <algorithm>
+#include <array>
+#include <cmath>
 #include <cstddef>
 #include <functional>
+#include <utility>
 #include <vector>
 
 namespace kiosk {
@@ -64,18 +67,8 @@ std::optional<Reading> read_as_it_is(const GreyView& picture)
     return reading && is_right(*reading) ? reading : std::nullopt;
 }
 
-std::optional<Reading> read_again(const GreyView& picture)
-{
-    const Frame clearer = second_look(picture);
-    if (has_no_use(clearer.view()))
-        return std::nullopt;
-    // A row of it stands for four of the camera's, so three rows are not fewer than what the first try asks for.
-    const auto reading = zxing_read(clearer.view(), {.cases_too = false, .try_rotate = false, .agreeing_lines = 3});
-    return reading && is_right(*reading) ? reading : std::nullopt;
-}
-
-/// How sure a fit must be: common practice, tried on drawn frames. Of 30 fits to 720 frames that chose a wrong code, none
-/// was more than 16 ahead.
+/// How sure a fit must be: common practice, tried on drawn frames. Of 30 fits to 720 frames that chose a wrong code,
+/// none was more than 16 ahead.
 bool is_sure(const Fit& fit, const Choice& choice)
 {
     constexpr double ahead = 45;
@@ -86,83 +79,117 @@ bool is_sure(const Fit& fit, const Choice& choice)
            fit.bands >= 3;
 }
 
-/// A layout on a strip, how well it fitted so far, and the code that it then was likeliest to be.
-struct Attempt {
-    const Strip* strip;
-    const Layout* layout;
-    double likeness = 0;
+/// From here on bars are taken for those of a code.
+constexpr double well = 0.9;
+
+/// What a region says: a code that is sure, or the best fit and the code that it would be.
+struct ByShapes {
+    std::optional<Reading> sure{};
+    Unsure best{};
     Reading guess{};
 };
 
-/// What fitting shapes came to: a code, or codes that are likely and not sure.
-struct ByShapes {
-    std::optional<Reading> sure{};
-    std::vector<Reading> guesses{};
-
-    /// Where shapes fit well and the code is not sure, something is wrong with it: a digit that glare hides, a check
-    /// digit that does not go with the others. Then the library's reading counts only if it is that code.
-    bool speaks_against(const Reading& reading) const
-    {
-        return !guesses.empty() && std::ranges::find(guesses, reading) == guesses.end();
-    }
-};
-
-std::optional<Reading> read_by_shapes(Attempt& attempt, const Start& start)
+/// Returns whether the code is sure.
+bool fit_once(const Strip& strip, const Layout& layout, const Start& start, ByShapes& found)
 {
-    const Fit fit = fit_digits(*attempt.strip, *attempt.layout, start);
-    Choice choice = choose(fit.evidence, *attempt.layout);
-    if (is_sure(fit, choice) && is_right(choice.best))
-        return std::move(choice.best);
-    if (fit.likeness > attempt.likeness) {
-        attempt.likeness = fit.likeness;
-        attempt.guess = std::move(choice.best);
+    Fit fit = fit_digits(strip, layout, start);
+    Choice choice = choose(fit.evidence, layout);
+    if (is_sure(fit, choice) && is_right(choice.best)) {
+        found.sure = std::move(choice.best);
+        return true;
     }
-    return std::nullopt;
+    if (fit.likeness > found.best.fit.likeness) {
+        found.best = {&layout, std::move(fit)};
+        found.guess = std::move(choice.best);
+    }
+    return false;
 }
 
-/// Every layout on every region; then once more, begun elsewhere, where something fits half-way: a band without glare
-/// or softer shapes may show what the first look missed.
+constexpr std::array<const Layout*, 3> layouts{&ean_13, &upc_e, &ean_8};
+
+/// Every layout; then once more, begun elsewhere, where something fits half-way: a band without glare or softer shapes
+/// may show what the first look missed.
+ByShapes read_by_shapes(const Strip& strip)
+{
+    constexpr double half_way = 0.8;
+    ByShapes found;
+    std::array<double, layouts.size()> likeness{};
+    for (std::size_t i = 0; i < layouts.size(); ++i) {
+        ByShapes one;
+        if (fit_once(strip, *layouts[i], {}, one))
+            return one;
+        likeness[i] = one.best.fit.likeness;
+        if (likeness[i] > found.best.fit.likeness)
+            found = std::move(one);
+    }
+    for (std::size_t i = 0; i < layouts.size(); ++i)
+        for (const Start& start : {Start{0.2, 2}, Start{0.8, 2}, Start{0.5, 4}})
+            if (likeness[i] >= half_way && fit_once(strip, *layouts[i], start, found))
+                return found;
+    return found;
+}
+
+/// Whether it can only be the bars of a product code: letters and stripes hardly fit so well all along.
+bool is_code(const Fit& fit)
+{
+    constexpr double weakest = 0.6;
+    return fit.likeness >= well && fit.weakest >= weakest;
+}
+
+/// The order in which regions are read: those that have about as much to read as any, from the middle outwards, then
+/// the others. Letters near the middle have little.
+void sort_from_middle(const GreyView& picture, std::vector<Region>& regions)
+{
+    constexpr double about_as_much = 0.25;
+    double most = 0;
+    for (const Region& region : regions)
+        most = std::max(most, region.energy);
+    std::ranges::stable_sort(regions, std::ranges::less{}, [&](const Region& region) {
+        const double away = std::hypot(region.x - picture.width / 2.0, region.y - picture.height / 2.0);
+        return std::pair(region.energy < about_as_much * most, away);
+    });
+}
+
+/// The region nearest to the middle that is a code, sure or not. Where shapes fit well and the code is not sure,
+/// something is wrong with it: a digit that glare hides, a check digit that does not go with the others. Another code
+/// farther out is not taken for it.
 ByShapes read_by_shapes(const GreyView& picture)
 {
     constexpr std::size_t most_regions = 3;
-    constexpr double half_way = 0.8;
-    constexpr double well = 0.9;
-    std::vector<Strip> strips;
-    for (const Region& region : find_bars(picture, most_regions))
-        strips.push_back(straighten(picture, region));
-    std::vector<Attempt> attempts;
-    for (const Strip& strip : strips)
-        for (const Layout* layout : {&ean_13, &upc_e, &ean_8})
-            if (auto reading = read_by_shapes(attempts.emplace_back(Attempt{&strip, layout}), {}))
-                return {std::move(reading)};
-    std::erase_if(attempts, [](const Attempt& attempt) { return attempt.likeness < half_way; });
-    std::ranges::stable_sort(attempts, std::ranges::greater{}, &Attempt::likeness);
-    for (Attempt& attempt : attempts)
-        for (const Start& start : {Start{0.2, 2}, Start{0.8, 2}, Start{0.5, 4}})
-            if (auto reading = read_by_shapes(attempt, start))
-                return {std::move(reading)};
-    ByShapes unsure;
-    for (Attempt& attempt : attempts)
-        if (attempt.likeness >= well)
-            unsure.guesses.push_back(std::move(attempt.guess));
-    return unsure;
+    auto regions = find_bars(picture, most_regions);
+    sort_from_middle(picture, regions);
+    ByShapes likeliest;
+    for (const Region& region : regions) {
+        ByShapes found = read_by_shapes(straighten(picture, region));
+        if (found.sure || is_code(found.best.fit))
+            return found;
+        if (found.best.fit.likeness > likeliest.best.fit.likeness)
+            likeliest = std::move(found);
+    }
+    return likeliest;
 }
 
 } // namespace
 
-std::optional<Reading> read(const GreyView& picture)
+Look look_at(const GreyView& picture)
 {
     if (has_no_use(picture))
-        return std::nullopt;
+        return {};
     ByShapes by_shapes = read_by_shapes(picture);
     if (by_shapes.sure)
-        return std::move(by_shapes.sure);
+        return {std::move(by_shapes.sure), {}};
     auto reading = read_as_it_is(picture);
-    if (!reading)
-        reading = read_again(picture);
-    if (!reading)
-        reading = read_again(laid_down(picture).view());
-    return reading && by_shapes.speaks_against(*reading) ? std::nullopt : reading;
+    const bool speaks_against = by_shapes.best.fit.likeness >= well && reading != by_shapes.guess;
+    if (reading && !speaks_against)
+        return {std::move(reading), {}};
+    if (by_shapes.best.layout == nullptr)
+        return {};
+    return {std::nullopt, std::move(by_shapes.best)};
+}
+
+std::optional<Reading> read(const GreyView& picture)
+{
+    return look_at(picture).reading;
 }
 
 } // namespace kiosk
