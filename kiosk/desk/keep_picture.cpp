@@ -45,8 +45,8 @@ std::vector<std::uint8_t> png_of(const Frame& picture)
     const Surface surface = surface_of(picture);
     // Room for four bytes a pixel that cannot be packed, and for what PNG puts around them.
     std::vector<std::uint8_t> bytes(5 * picture.pixels.size() + (std::size_t{1} << 16));
-    SDL_RWops* const through = SDL_RWFromMem(bytes.data(), static_cast<int>(bytes.size()));
-    if (!surface || !through)
+    SDL_RWops* const through = surface ? SDL_RWFromMem(bytes.data(), static_cast<int>(bytes.size())) : nullptr;
+    if (!through)
         return {};
     const bool written = IMG_SavePNG_RW(surface.get(), through, 0) == 0;
     const auto size = SDL_RWtell(through);
