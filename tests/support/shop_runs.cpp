@@ -2,7 +2,6 @@
 
 #include "tests/support/throws.h"
 
-#include <algorithm>
 #include <cmath>
 #include <numbers>
 

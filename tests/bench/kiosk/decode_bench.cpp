@@ -46,7 +46,7 @@ Shown nothing_shown()
 struct Way {
     const char* what;
     ZxingSettings settings;
-    bool whole_reader = false; ///< with the second look that the station takes
+    bool whole_reader = false; ///< as the station reads: shapes first
     std::optional<kiosk::Reading> read(const kiosk::GreyView& picture) const
     {
         return whole_reader ? kiosk::read(picture) : kiosk::zxing_read(picture, settings);

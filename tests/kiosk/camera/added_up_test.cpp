@@ -14,10 +14,11 @@ namespace {
 
 const kiosk::TimePoint begin{milliseconds(5000)};
 
-/// EAN-13 of which every digit is likely and the ones in `hidden` are not seen: 9521234543213, number sets ABAABB
-/// before the middle (GS1 General Specifications, section 5.2.1: first digit 9 is ABBABA).
-kiosk::Look look_with(const std::vector<std::size_t>& hidden, float strength = 30)
+/// EAN-13 of which every digit is likely and the ones in `hidden` are not seen: 9521234543213, number sets ABBABA
+/// before the middle (GS1 General Specifications, section 5.2.1, for the first digit 9).
+kiosk::Look look_with(const std::vector<std::size_t>& hidden)
 {
+    constexpr float strength = 30;
     constexpr int digits[12] = {5, 2, 1, 2, 3, 4, 5, 4, 3, 2, 1, 3};
     constexpr bool set_b[12] = {false, true, true, false, true, false};
     kiosk::Unsure unsure{&kiosk::ean_13, {}};
@@ -71,12 +72,13 @@ TEST_CASE("added up: a sure code counts at once and forgets what came before")
     CHECK_FALSE(added_up.see(look_with({10, 11}), begin + milliseconds(100)));
 }
 
-// Half a second of a shaking hand. What must come is less than what was measured over 80 runs a level (docs/camera.md).
+// Half a second of a shaking hand. What must come is no more than what came of 40 runs (docs/camera.md).
 TEST_CASE("added up: a code comes within half a second, and no other")
 {
     constexpr int must_come[test::levels] = {0, 3, 3, 2}; // of 3
     constexpr int runs = PAIRSTAND_ONE_IN == 1 ? 3 : 1;
-    for (int level = 2; level <= test::levels; ++level) {
+    constexpr int hardest = PAIRSTAND_ONE_IN == 1 ? test::levels : 3; // of one run of level 4 nothing need come
+    for (int level = 2; level <= hardest; ++level) {
         CAPTURE(level);
         int came = 0;
         for (int run = 1; run <= runs; ++run) {
