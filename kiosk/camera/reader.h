@@ -17,7 +17,8 @@ struct Reading {
     bool operator==(const Reading&) const = default;
 };
 
-/// The code in the picture, or nothing. With several codes in it, the nearest to its middle. Any picture at all is safe to give.
+/// The code in the picture, or nothing. With several codes in it, the nearest to its middle. Any picture at all is safe
+/// to give.
 [[nodiscard]] std::optional<Reading> read(const GreyView& picture);
 
 } // namespace kiosk
