@@ -5,6 +5,7 @@
 #include "kiosk/camera/attention.h"
 #include "kiosk/camera/capture.h"
 #include "kiosk/camera/guidance.h"
+#include "kiosk/camera/likely.h"
 #include "kiosk/camera/steady.h"
 #include "kiosk/input/scan.h"
 #include "kiosk/mailbox.h"
@@ -53,6 +54,8 @@ public:
     [[nodiscard]] CameraStatus status() const;
     /// What it saw last, once; nothing while nothing moves. Any thread.
     [[nodiscard]] std::optional<CameraSight> sight() { return sight_.take(); }
+    /// What its pictures may show where none of them is sure, once. Any thread.
+    [[nodiscard]] std::optional<Likely> likely() { return likely_.take(); }
     /// One whole picture, taken after this was called; nothing when none comes in that time. Any thread but the
     /// camera's, one at a time.
     [[nodiscard]] std::optional<Frame> picture_within(Milliseconds patience);
@@ -71,6 +74,7 @@ private:
     SightChoices sights_;
     Guidance guidance_;
     Newest<CameraSight> sight_;
+    Newest<Likely> likely_;
     Newest<Frame> picture_;
     std::atomic<bool> wants_picture_{false};
     TimePoint shown_at_{};
