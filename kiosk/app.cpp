@@ -141,6 +141,7 @@ void run(const StationArguments& arguments, Complaints& complaints)
         camera->start();
     if (serial)
         serial->start();
+    session.goes_by(Clock::now);
     session.asks_after(std::chrono::seconds{settings.settings.idle_seconds});
     const bool expected = choices.which != "auto" || !arguments.camera_source.empty();
     Loop({window, session, catalog, scans, camera.get(), expected, sound.get(), trace.get(),

@@ -199,11 +199,23 @@ void Loop::take(const std::vector<Scan>& scans)
     }
 }
 
+/// A product that was touched where the station asked which one the camera saw: answered as a scan of it.
+void Loop::trace_chosen(const ui::Actions& asked)
+{
+    for (const auto& action : asked)
+        if (const auto* chosen = std::get_if<ui::TakeProduct>(&action))
+            parts_.trace->answered({chosen->gtin.digits(), core::Symbology::Unknown, Scan::From::Finger, Clock::now()},
+                                   parts_.session.state());
+}
+
 void Loop::apply(const ui::Actions& asked)
 {
     if (asked.empty())
         return;
+    const bool was_likely = parts_.session.state().screen == ui::ScreenId::LikelyProduct;
     guarded([&] { parts_.session.apply(asked); });
+    if (was_likely && parts_.trace)
+        trace_chosen(asked);
     sound_notice(true);
     frames_due_ = frames_to_settle;
 }
@@ -255,6 +267,11 @@ void Loop::follow_camera()
         parts_.session.camera_sees(sight->small, sight->hint);
         if (ui::shows_camera(parts_.session.state()))
             frames_due_ = std::max(frames_due_, 1);
+    }
+    if (const auto likely = parts_.camera->likely(); likely && parts_.session.consider(*likely)) {
+        idle_.touched(Clock::now()); // somebody holds a package before it
+        sound_notice(false);
+        frames_due_ = frames_to_settle;
     }
 }
 

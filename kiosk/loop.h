@@ -53,6 +53,7 @@ private:
     bool name_pressed(const SDL_Event& event);
     void take(const std::vector<Scan>& scans);
     void apply(const ui::Actions& asked);
+    void trace_chosen(const ui::Actions& asked);
     void guarded(const std::function<void()>& work);
     void follow_catalog();
     void follow_camera();

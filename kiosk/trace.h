@@ -1,4 +1,5 @@
 // Writes down what the station did, line by line, for whoever tests it: every answered scan and every drawn frame.
+// A product that was touched where the camera was not sure counts as a scan of its number.
 #pragma once
 
 #include "kiosk/clock.h"

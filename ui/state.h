@@ -40,6 +40,7 @@ enum class ScreenId {
     Ways,
     Measure,
     StillThere,
+    LikelyProduct,
     Gallery,
     Desk,
     DeskFiles,
@@ -107,7 +108,8 @@ struct State {
     std::optional<Section> price_words;               ///< both prices in words, once one is typed
     std::string code;                                 ///< what NotFound tells about
     std::vector<PickEntry> picks;                     ///< products to choose from (PickProduct, WhichProduct)
-    std::vector<PickAisle> aisles;                    ///< PickAisle
+    std::vector<PickEntry> likely; ///< what the camera may see (LikelyProduct); empty: nothing is asked
+    std::vector<PickAisle> aisles; ///< PickAisle
     std::string pick_title;
     bool by_aisle = false;        ///< there are aisles to leaf through, and few enough products
     std::string typed;            ///< the name that FindByName looks for, in capitals

@@ -119,6 +119,21 @@ Trouble to_which_product(Session& session, const catalog::Store& store, const Ro
     return std::nullopt;
 }
 
+/// As though the camera could not tell the given products, or three of the catalog.
+Trouble to_likely_product(Session& session, const catalog::Store& store, const Route& route)
+{
+    Likely likely;
+    for (const std::string& code : {route.left, route.right})
+        if (!code.empty())
+            likely.codes.push_back({code, core::Symbology::Unknown});
+    if (likely.codes.empty())
+        for (const auto& product : store.products_in_order(3))
+            likely.codes.push_back({product.gtin.digits(), core::Symbology::Unknown});
+    if (session.consider(likely))
+        return std::nullopt;
+    return route.left.empty() ? *no_products() : "the catalog has no product of these codes: " + route.left;
+}
+
 Trouble to_pick_product(Session& session)
 {
     session.apply({ui::ChooseAisle{}});
@@ -151,6 +166,8 @@ Trouble go(Session& session, const catalog::Store& store, const Route& route)
         return to_not_found(session, store, route);
     case ScreenId::WhichProduct:
         return to_which_product(session, store, route);
+    case ScreenId::LikelyProduct:
+        return to_likely_product(session, store, route);
     case ScreenId::FindByName:
         session.apply({ui::FindByName{}, ui::TypeLetters{route.words}});
         while (session.search_on([] { return true; })) {

@@ -99,6 +99,12 @@ void Session::ask_whether_there(int seconds_left)
     state_.seconds_left = seconds_left;
     if (state_.screen == ScreenId::StillThere)
         return;
+    put_away_likely();
+    if (!in_use()) { // only the camera's question stood there
+        state_.notice.words.clear();
+        refresh();
+        return;
+    }
     go(ScreenId::StillThere);
     say(Notice::Tone::Found, ""); // whoever looks elsewhere hears it
     refresh();                    // no draft is asked in

@@ -55,6 +55,7 @@ Session::Session(catalog::Store& store, std::span<const ui::Language> languages,
 void Session::use(catalog::Store& store)
 {
     leave_catalog();
+    put_away_likely(); // what it may be is another question to another catalog
     store_ = &store;
     state_.by_aisle = is_for_leafing(store);
     look_for(state_.typed);
@@ -125,6 +126,7 @@ void Session::take(const Scan& scan)
         refresh_desk();
         return;
     }
+    settle(scan);
     answer(look_up(scan, [this](const core::Gtin& gtin) { return store_->find(gtin); }));
     refresh();
 }
@@ -282,7 +284,9 @@ void Session::perform(const ui::OpenAisle& asked)
 
 void Session::perform(const ui::TakeProduct& asked)
 {
-    if (auto product = store_->find(asked.gtin))
+    if (state_.screen == ScreenId::LikelyProduct) // the finger says what the camera could not
+        take({asked.gtin.digits(), core::Symbology::Unknown, Scan::From::Finger, now_()});
+    else if (auto product = store_->find(asked.gtin))
         place(std::move(*product));
     else
         not_found(asked.gtin.digits());
@@ -358,6 +362,7 @@ void Session::refresh()
     state_.aisles = aisle_words(aisles_, language());
     refresh_bundle();
     refresh_found();
+    refresh_likely();
     refresh_desk();
     state_.can_take_back = before_.has_value();
     state_.other_language = languages_[next_language()].text(TextId::language_name);

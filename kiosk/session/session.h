@@ -6,12 +6,15 @@
 #include "catalog/store/store.h"
 #include "kiosk/camera/frame.h"
 #include "kiosk/camera/guidance.h"
+#include "kiosk/camera/likely.h"
+#include "kiosk/clock.h"
 #include "kiosk/desk/desk.h"
 #include "kiosk/desk/settings.h"
 #include "kiosk/input/scan.h"
 #include "kiosk/input/serial_port.h"
 #include "kiosk/session/aisles.h"
 #include "kiosk/session/scanning.h"
+#include "kiosk/session/settled.h"
 #include "ui/state.h"
 #include "ui/words/language.h"
 
@@ -60,6 +63,12 @@ public:
     void camera_is(Camera camera);
     /// What the camera sees now, and what to do about it; shown while it takes pictures.
     void camera_sees(const Frame& small, Hint hint);
+    /// What the camera may see, where it is not sure. Where the next package is awaited and the catalog has one to four
+    /// of these products, the station asks whether it is one of them; it never chooses. Returns whether it asks now.
+    /// Does not ask about what a person or a scan has just answered, and not while a page is read aloud.
+    bool consider(const Likely& likely);
+    /// The clock for what was answered when; without one no time passes.
+    void goes_by(Now now);
 
     /// Works on the search by name while its screen is open: portions of about a millisecond, as long as `go_on` says
     /// so, at least one. Returns whether there is more to do. Throws std::runtime_error when the catalog is broken.
@@ -196,6 +205,9 @@ private:
     void leave_not_found();
     void not_found(const std::string& code);
     void offer(const std::vector<core::Product>& products);
+    void put_away_likely();
+    void settle(const Scan& scan);
+    void refresh_likely();
     void refresh();
     void refresh_bundle();
     void look_for(std::string words);
@@ -225,6 +237,11 @@ private:
     std::vector<core::Product> found_;          ///< its answers, as the catalog has them
     std::size_t told_ = 0;                      ///< how many of its answers were looked at
     bool searching_ = false;
+    std::vector<core::Product> likely_;      ///< what is asked about; empty: nothing
+    std::vector<core::Gtin> likely_numbers_; ///< and all numbers that the camera took it for
+    Settled settled_;
+    TimePoint scanned_at_{};
+    Now now_ = [] { return TimePoint{}; };
     unsigned taken_ = 0;
     Camera camera_ = Camera::Off;
     Hint hint_ = Hint::Aim;

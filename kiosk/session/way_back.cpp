@@ -22,9 +22,11 @@ bool is_place(ScreenId screen)
 
 /// Where Back leads by a visit; nothing where that was a step on the way. Who looked up words goes on reading whatever
 /// screen they stood on. Who was led away from work at the desk by a
-/// scan comes back to it while it is done, and then to what came of it.
+/// scan comes back to it while it is done, and then to what came of it. Back to a question only while it is open.
 std::optional<Session::Visit> Session::way_back(const Visit& visit) const
 {
+    if (visit.screen == ScreenId::LikelyProduct)
+        return likely_.empty() ? std::nullopt : std::optional(visit);
     if (is_place(visit.screen) || state_.screen == ScreenId::Words)
         return visit;
     if (visit.screen != ScreenId::DeskWork || !desk_ || is_desk(state_.screen))
@@ -36,6 +38,10 @@ std::optional<Session::Visit> Session::way_back(const Visit& visit) const
 
 void Session::perform(const ui::GoBack&)
 {
+    if (state_.screen == ScreenId::LikelyProduct) { // none of these: also back to a code that has no label
+        put_away_likely();
+        return;
+    }
     Visit to{ScreenId::Welcome, 0};
     while (!trail_.empty()) {
         const auto last = way_back(trail_.back());

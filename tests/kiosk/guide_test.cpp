@@ -84,6 +84,24 @@ TEST_CASE("guide: by the voice alone every thing of every shopper screen is spok
     }
 }
 
+TEST_CASE("guide: which product the camera sees is asked and answered by keys and voice")
+{
+    test::Walk walk;
+    walk.press(SDLK_F2);
+    walk.doubt({test::shelf::oats, test::shelf::wheat});
+    CHECK(says(walk, "Is it one of these?"));
+    REQUIRE(walk.go_to("Wheat squares"));
+    walk.press(SDLK_RETURN);
+    CHECK(walk.station.on(ui::Side::Left) == "Wheat squares");
+    CHECK(says(walk, "Wheat squares is now on the left."));
+    walk.doubt({test::shelf::rice});
+    CHECK(says(walk, "Is it this one?"));
+    REQUIRE(walk.go_to("No, it is another one"));
+    walk.press(SDLK_RETURN);
+    CHECK(walk.station.state().screen == ScreenId::OneLabel);
+    CHECK(walk.station.on(ui::Side::Right).empty());
+}
+
 TEST_CASE("guide: a name is found by keys and voice")
 {
     test::Walk walk;

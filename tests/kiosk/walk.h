@@ -57,6 +57,17 @@ public:
         settle();
     }
 
+    /// The camera sees bars, and is not sure between these codes.
+    void doubt(const std::vector<std::string>& codes)
+    {
+        said_now.clear();
+        kiosk::Likely likely;
+        for (const auto& code : codes)
+            likely.codes.push_back({code, core::Symbology::Ean13});
+        (void)station.session.consider(likely);
+        settle();
+    }
+
     /// The camera sees something, so long after what was before.
     void camera(kiosk::Hint hint, kiosk::Milliseconds later)
     {

@@ -387,6 +387,8 @@ std::vector<NamedState> hard_states(const ui::Language& language)
     add_amounts_and_whys(states, language);
     for (auto& words : words_states(language))
         states.push_back(std::move(words));
+    for (auto& likely : likely_states(language))
+        states.push_back(std::move(likely));
     add_desk_states(states, language);
     return states;
 }

@@ -59,6 +59,9 @@ namespace test {
 /// The screen on which a name is typed, with the products of one aisle (all of them where it is empty) as its answers.
 [[nodiscard]] ui::State found_state(const std::string& typed, std::string_view aisle, const ui::Language& language);
 
+/// The question which of these demo products the camera sees.
+[[nodiscard]] ui::State likely_state(const std::vector<std::string>& codes, const ui::Language& language);
+
 /// A state and what it shows, for CAPTURE.
 struct NamedState {
     std::string name;
@@ -70,6 +73,9 @@ struct NamedState {
 
 /// The view for a group, of pairs with long names and many remarks.
 [[nodiscard]] std::vector<NamedState> group_states(const ui::Language& language);
+
+/// That question about one product, about names of any length, and in front of others.
+[[nodiscard]] std::vector<NamedState> likely_states(const ui::Language& language);
 
 /// The screen that says what the words of this state's screen mean.
 [[nodiscard]] ui::State words_state(ui::State from, const ui::Language& language);

@@ -39,6 +39,8 @@ void ways_screen(const Ui& ui, const State& state, Actions& asked);
 void measure_screen(const Ui& ui, const State& state, Actions& asked);
 /// Nobody has touched the station for a while: is somebody there?
 void still_there_screen(const Ui& ui, const State& state, Actions& asked);
+/// The camera is not sure: is it one of these?
+void likely_product_screen(const Ui& ui, const State& state, Actions& asked);
 /// Every page of the leader desk.
 void desk_screen(const Ui& ui, const State& state, Actions& asked);
 /// Every widget in every state: living documentation, not part of a shopper's way.

@@ -23,6 +23,7 @@ constexpr ScreenInfo list[] = {
     {ScreenId::Ways, "ways", ways_screen},
     {ScreenId::Measure, "measure", measure_screen},
     {ScreenId::StillThere, "still_there", still_there_screen},
+    {ScreenId::LikelyProduct, "likely_product", likely_product_screen},
     {ScreenId::Gallery, "gallery", gallery_screen},
     {ScreenId::Desk, "desk", desk_screen},
     {ScreenId::DeskFiles, "desk_files", desk_screen},

@@ -112,7 +112,8 @@ std::vector<Jargon> jargon_of(const std::string& code)
 bool is_looked_at(ScreenId screen)
 {
     return screen != ScreenId::Words && screen != ScreenId::FindByName && screen != ScreenId::PickAisle &&
-           screen != ScreenId::PickProduct && screen != ScreenId::WhichProduct && screen < ScreenId::Gallery;
+           screen != ScreenId::PickProduct && screen != ScreenId::WhichProduct && screen != ScreenId::LikelyProduct &&
+           screen < ScreenId::Gallery;
 }
 
 /// The words of all pages of a screen, and whether one of them has the way to what words mean.
