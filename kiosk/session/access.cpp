@@ -99,8 +99,9 @@ void Session::ask_whether_there(int seconds_left)
     state_.seconds_left = seconds_left;
     if (state_.screen == ScreenId::StillThere)
         return;
+    const bool was_likely = state_.screen == ScreenId::LikelyProduct;
     put_away_likely();
-    if (!in_use()) { // only the camera's question stood there
+    if (was_likely && !in_use()) { // nothing else stood there
         state_.notice.words.clear();
         refresh();
         return;
