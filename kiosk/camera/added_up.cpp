@@ -14,29 +14,49 @@ std::optional<Reading> AddedUp::see(const Look& look, TimePoint now)
     moments_.push_back({*look.unsure, now});
     if (moments_.size() > limits_.most)
         moments_.pop_front();
-    return sum_of(*look.unsure->layout);
+    return sure_of(*look.unsure->layout);
 }
 
-std::optional<Reading> AddedUp::sum_of(const Layout& layout) const
+AddedUp::Sum AddedUp::sum_of(const Layout& layout) const
 {
-    Evidence sum(layout.digits());
-    double weakest = 0;
-    std::size_t frames = 0;
+    Sum sum{Evidence(layout.digits())};
     for (const Moment& moment : moments_) {
         if (moment.unsure.layout != &layout)
             continue;
-        for (std::size_t digit = 0; digit < sum.size(); ++digit)
-            for (std::size_t shape = 0; shape < sum[digit].size(); ++shape)
-                sum[digit][shape] += moment.unsure.fit.evidence[digit][shape];
-        weakest += moment.unsure.fit.weakest;
-        ++frames;
+        for (std::size_t digit = 0; digit < sum.evidence.size(); ++digit)
+            for (std::size_t shape = 0; shape < sum.evidence[digit].size(); ++shape)
+                sum.evidence[digit][shape] += moment.unsure.fit.evidence[digit][shape];
+        sum.weakest += moment.unsure.fit.weakest;
+        ++sum.frames;
     }
-    if (frames < limits_.frames)
+    return sum;
+}
+
+std::optional<Reading> AddedUp::sure_of(const Layout& layout) const
+{
+    const Sum sum = sum_of(layout);
+    if (sum.frames < limits_.frames)
         return std::nullopt;
-    const Choice choice = choose(sum, layout);
+    const Choice choice = choose(sum.evidence, layout);
     const bool sure = choice.ahead >= limits_.ahead && choice.lost <= limits_.lost &&
-                      weakest >= limits_.weakest * static_cast<double>(frames);
+                      sum.weakest >= limits_.weakest * static_cast<double>(sum.frames);
     return sure ? std::optional(choice.best) : std::nullopt;
+}
+
+std::vector<Reading> AddedUp::likely() const
+{
+    std::vector<Reading> codes;
+    if (moments_.empty())
+        return codes;
+    const Layout& layout = *moments_.back().unsure.layout;
+    const Sum sum = sum_of(layout);
+    if (sum.frames < limits_.frames)
+        return codes;
+    const auto ranks = likeliest(sum.evidence, layout);
+    for (const Weighed& code : ranks)
+        if (ranks.front().weight - code.weight <= limits_.behind * static_cast<double>(sum.frames))
+            codes.push_back(code.reading);
+    return codes;
 }
 
 } // namespace kiosk

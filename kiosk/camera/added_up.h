@@ -8,6 +8,7 @@
 #include <cstddef>
 #include <deque>
 #include <optional>
+#include <vector>
 
 namespace kiosk {
 
@@ -21,6 +22,7 @@ struct AddedUpLimits {
     double ahead = 80;        ///< as in Choice, of the sum
     double lost = 5;          ///< of the sum
     double weakest = 0.35;    ///< as in Fit, on the average: glare hides one digit here and another one there
+    double behind = 25;       ///< how much less likely than the best, by picture, a code may be to be asked about
 };
 
 /// What was seen in the last moments, without the pictures.
@@ -32,12 +34,24 @@ public:
     /// the sum is, else nothing. A sure code forgets what came before: another package may come next.
     [[nodiscard]] std::optional<Reading> see(const Look& look, TimePoint now);
 
+    /// Whether enough of the last pictures show bars of which none is sure.
+    [[nodiscard]] bool unsure() const { return moments_.size() >= limits_.frames; }
+    /// Codes that the last pictures leave, likeliest first, at most twenty; none while too few pictures take part. For
+    /// a question, never for an answer. Takes some milliseconds.
+    [[nodiscard]] std::vector<Reading> likely() const;
+
 private:
     struct Moment {
         Unsure unsure;
         TimePoint when;
     };
-    [[nodiscard]] std::optional<Reading> sum_of(const Layout& layout) const;
+    struct Sum {
+        Evidence evidence;
+        double weakest = 0;
+        std::size_t frames = 0;
+    };
+    [[nodiscard]] Sum sum_of(const Layout& layout) const;
+    [[nodiscard]] std::optional<Reading> sure_of(const Layout& layout) const;
 
     AddedUpLimits limits_;
     std::deque<Moment> moments_;

@@ -53,6 +53,7 @@ void CameraSource::read_bars(const Frame& frame)
         ++readings_;
         read_at_ = frame.when;
     }
+    leave_to_a_question(reading.has_value(), frame.when);
     attention_.has_read(reading ? std::optional(reading->text) : std::nullopt, frame.when);
     // At rest the picture is the same as before: what was read in it has not left, even if it is not read this time.
     if (!reading && !attention_.awake(frame.when))
@@ -60,6 +61,15 @@ void CameraSource::read_bars(const Frame& frame)
     auto scan = steady_.see(reading, frame.when);
     if (scan && scans_.put(std::move(*scan)))
         wake_();
+}
+
+/// Hands on what the last pictures leave when none of them was sure for a while.
+void CameraSource::leave_to_a_question(bool read, TimePoint now)
+{
+    if (!doubt_.sees(!read && added_up_.unsure(), now))
+        return;
+    likely_.put({added_up_.likely(), now});
+    wake_();
 }
 
 /// A hand over the lens is no cap on it: only after some seconds the picture is called black.

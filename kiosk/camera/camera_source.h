@@ -4,6 +4,7 @@
 #include "kiosk/camera/added_up.h"
 #include "kiosk/camera/attention.h"
 #include "kiosk/camera/capture.h"
+#include "kiosk/camera/doubt.h"
 #include "kiosk/camera/guidance.h"
 #include "kiosk/camera/likely.h"
 #include "kiosk/camera/steady.h"
@@ -63,6 +64,7 @@ public:
 private:
     void look_at(const Frame& frame);
     void read_bars(const Frame& frame);
+    void leave_to_a_question(bool read, TimePoint now);
     void follow_light(const Thumb& thumb, TimePoint now);
     void show(const Frame& frame);
 
@@ -70,6 +72,7 @@ private:
     std::function<void()> wake_;
     AddedUp added_up_;
     Steady steady_;
+    Doubt doubt_;
     Attention attention_;
     SightChoices sights_;
     Guidance guidance_;

@@ -22,46 +22,36 @@ struct Way {
     std::string digits{};
 };
 
-/// The two best ways to each remainder of the weighted sum.
-using Ways = std::array<std::array<Way, 2>, 10>;
+/// The best ways to one remainder of the weighted sum, best first.
+template<std::size_t many>
+using Best = std::array<Way, many>;
 
-void put(std::array<Way, 2>& best, Way way)
+template<std::size_t many>
+void put(Best<many>& best, Way way)
 {
-    if (way.weight > best[0].weight)
-        std::swap(best[0], way);
-    if (way.weight > best[1].weight)
-        best[1] = std::move(way);
+    for (Way& other : best)
+        if (way.weight > other.weight)
+            std::swap(way, other);
 }
 
-/// Keeps the two best of all codes.
-class Two {
+/// Keeps the best of all codes, best first.
+template<std::size_t many>
+class Ranks {
 public:
     void offer(Reading reading, double weight)
     {
-        if (weight > first_) {
-            second_ = first_;
-            choice_.next = std::move(choice_.best);
-            first_ = weight;
-            choice_.best = std::move(reading);
-        } else if (weight > second_) {
-            second_ = weight;
-            choice_.next = std::move(reading);
-        }
+        Weighed code{std::move(reading), weight};
+        for (Weighed& other : codes_)
+            if (code.weight > other.weight)
+                std::swap(code, other);
     }
-    /// `freely`: what the likeliest digits would weigh if nothing bound them together.
-    Choice result(double freely)
-    {
-        choice_.ahead = first_ - second_;
-        choice_.lost = freely - first_;
-        return std::move(choice_);
-    }
+    [[nodiscard]] std::array<Weighed, many>& codes() { return codes_; }
 
 private:
-    Choice choice_;
-    double first_ = -1e30;
-    double second_ = -1e30;
+    std::array<Weighed, many> codes_;
 };
 
+/// What the likeliest digits would weigh if nothing bound them together.
 double freely(const Evidence& evidence, const Layout& layout)
 {
     double sum = 0;
@@ -86,20 +76,21 @@ constexpr unsigned of_set_b(unsigned sets, std::size_t place)
     return place < 6 ? (sets >> (5 - place)) & 1 : 0;
 }
 
-/// The best two rows whose weighted sum, together with `before`, is a multiple of ten.
-std::array<Way, 2> best_rows(const Places& places, int before)
+/// The best rows whose weighted sum, together with `before`, is a multiple of ten.
+template<std::size_t many>
+Best<many> best_rows(const Places& places, int before)
 {
-    Ways ways;
+    std::array<Best<many>, 10> ways;
     ways[static_cast<std::size_t>(before % 10)][0] = {0, ""};
     for (std::size_t i = 0; i < places.count; ++i) {
         const auto* evidence = places.evidence[i].data() + (of_set_b(places.sets, i) != 0 ? 10 : 0);
-        Ways next;
+        std::array<Best<many>, 10> next;
         for (int rest = 0; rest < 10; ++rest)
             for (const Way& way : ways[static_cast<std::size_t>(rest)])
                 for (int digit = 0; way.weight > -1e29 && digit < 10; ++digit) {
                     auto& best = next[static_cast<std::size_t>((rest + digit * places.weighs[i]) % 10)];
                     const double weight = way.weight + static_cast<double>(evidence[digit]);
-                    if (weight > best[1].weight)
+                    if (weight > best.back().weight)
                         put(best, {weight, way.digits + static_cast<char>('0' + digit)});
                 }
         ways = std::move(next);
@@ -107,27 +98,29 @@ std::array<Way, 2> best_rows(const Places& places, int before)
     return ways[0];
 }
 
-Choice choose_13(const Evidence& evidence)
+template<std::size_t many>
+Ranks<many> rank_13(const Evidence& evidence)
 {
-    Two two;
+    Ranks<many> ranks;
     for (int first = 0; first < 10; ++first) {
         const Places places{
             evidence, 12, patterns_13[static_cast<std::size_t>(first)], {3, 1, 3, 1, 3, 1, 3, 1, 3, 1, 3, 1}};
-        for (const Way& way : best_rows(places, first))
+        for (const Way& way : best_rows<many>(places, first))
             if (first == 0)
-                two.offer({way.digits, core::Symbology::UpcA}, way.weight);
+                ranks.offer({way.digits, core::Symbology::UpcA}, way.weight);
             else
-                two.offer({static_cast<char>('0' + first) + way.digits, core::Symbology::Ean13}, way.weight);
+                ranks.offer({static_cast<char>('0' + first) + way.digits, core::Symbology::Ean13}, way.weight);
     }
-    return two.result(freely(evidence, ean_13));
+    return ranks;
 }
 
-Choice choose_8(const Evidence& evidence)
+template<std::size_t many>
+Ranks<many> rank_8(const Evidence& evidence)
 {
-    Two two;
-    for (const Way& way : best_rows({evidence, 8, 0, {3, 1, 3, 1, 3, 1, 3, 1}}, 0))
-        two.offer({way.digits, core::Symbology::Ean8}, way.weight);
-    return two.result(freely(evidence, ean_8));
+    Ranks<many> ranks;
+    for (const Way& way : best_rows<many>({evidence, 8, 0, {3, 1, 3, 1, 3, 1, 3, 1}}, 0))
+        ranks.offer({way.digits, core::Symbology::Ean8}, way.weight);
+    return ranks;
 }
 
 /// What each digit of a UPC-E weighs in the number that it stands for: its last digit says where the zeros were left
@@ -144,27 +137,37 @@ std::array<int, 12> weights_upc_e(int last)
 }
 
 /// A UPC-E has its check digit in the number sets alone.
-void offer_upc_e(const Evidence& evidence, int system, int check, int last, Two& two)
+template<std::size_t many>
+void offer_upc_e(const Evidence& evidence, int system, int check, int last, Ranks<many>& ranks)
 {
     const unsigned sets = patterns_upc_e[static_cast<std::size_t>(check)] ^ (system == 0 ? 0x3FU : 0U);
     const auto weighs = weights_upc_e(last);
     const double for_last =
         static_cast<double>(evidence[5][static_cast<std::size_t>(last) + (of_set_b(sets, 5) != 0 ? 10 : 0)]);
-    for (const Way& way : best_rows({evidence, 5, sets, weighs}, 3 * system + weighs[5] * last + check)) {
+    for (const Way& way : best_rows<many>({evidence, 5, sets, weighs}, 3 * system + weighs[5] * last + check)) {
         std::string digits = std::to_string(system) + way.digits + std::to_string(last) + std::to_string(check);
         if (way.digits.size() == 5 && core::expand_upc_e(digits))
-            two.offer({std::move(digits), core::Symbology::UpcE}, way.weight + for_last);
+            ranks.offer({std::move(digits), core::Symbology::UpcE}, way.weight + for_last);
     }
 }
 
-Choice choose_upc_e(const Evidence& evidence)
+template<std::size_t many>
+Ranks<many> rank_upc_e(const Evidence& evidence)
 {
-    Two two;
+    Ranks<many> ranks;
     for (const int system : {0, 1})
         for (int check = 0; check < 10; ++check)
             for (int last = 0; last < 10; ++last)
-                offer_upc_e(evidence, system, check, last, two);
-    return two.result(freely(evidence, upc_e));
+                offer_upc_e(evidence, system, check, last, ranks);
+    return ranks;
+}
+
+template<std::size_t many>
+Ranks<many> rank(const Evidence& evidence, const Layout& layout)
+{
+    if (layout.symbology == core::Symbology::Ean13)
+        return rank_13<many>(evidence);
+    return layout.symbology == core::Symbology::Ean8 ? rank_8<many>(evidence) : rank_upc_e<many>(evidence);
 }
 
 } // namespace
@@ -173,9 +176,19 @@ Choice choose(const Evidence& evidence, const Layout& layout)
 {
     if (evidence.size() != layout.digits())
         return {};
-    if (layout.symbology == core::Symbology::Ean13)
-        return choose_13(evidence);
-    return layout.symbology == core::Symbology::Ean8 ? choose_8(evidence) : choose_upc_e(evidence);
+    auto ranks = rank<2>(evidence, layout);
+    auto& [best, next] = ranks.codes();
+    return {std::move(best.reading), std::move(next.reading), best.weight - next.weight,
+            freely(evidence, layout) - best.weight};
+}
+
+std::vector<Weighed> likeliest(const Evidence& evidence, const Layout& layout)
+{
+    if (evidence.size() != layout.digits())
+        return {};
+    constexpr std::size_t many = 20;
+    const auto ranks = rank<many>(evidence, layout).codes();
+    return {ranks.begin(), ranks.end()};
 }
 
 } // namespace kiosk

@@ -4,6 +4,8 @@
 #include "kiosk/camera/digit_fit.h"
 #include "kiosk/camera/reader.h"
 
+#include <vector>
+
 namespace kiosk {
 
 /// The likeliest code, and the next. `text` as in Reading: a leading 0 of an EAN-13 makes it a UPC-A.
@@ -18,5 +20,14 @@ struct Choice {
 /// its first digit, UPC-E with the twenty that give number system and check digit. Source: GS1 General Specifications,
 /// sections 5.2.1 and 7.9. `evidence` has an entry for each digit of the layout.
 [[nodiscard]] Choice choose(const Evidence& evidence, const Layout& layout);
+
+/// A code and what speaks for it: a logarithm, of use beside another one of the same evidence.
+struct Weighed {
+    Reading reading{};
+    double weight = -1e30;
+};
+
+/// The twenty likeliest codes, weighed as choose() does, likeliest first; none where `evidence` has another length.
+[[nodiscard]] std::vector<Weighed> likeliest(const Evidence& evidence, const Layout& layout);
 
 } // namespace kiosk

@@ -1,4 +1,5 @@
 #include "kiosk/camera/added_up.h"
+#include "kiosk/camera/doubt.h"
 #include "tests/support/shop_runs.h"
 
 #include <doctest/doctest.h>
@@ -70,6 +71,44 @@ TEST_CASE("added up: a sure code counts at once and forgets what came before")
     const kiosk::Reading other{"96385074", Symbology::Ean8};
     CHECK(added_up.see({other, {}}, begin + milliseconds(66)) == other);
     CHECK_FALSE(added_up.see(look_with({10, 11}), begin + milliseconds(100)));
+}
+
+TEST_CASE("added up: what no picture shows leaves a handful of codes, the right one among them")
+{
+    kiosk::AddedUp added_up;
+    for (int i = 0; i < 3; ++i) {
+        CHECK(added_up.likely().empty());
+        CHECK_FALSE(added_up.unsure());
+        CHECK_FALSE(added_up.see(look_with({2, 7}), begin + milliseconds(33 * i)));
+    }
+    CHECK(added_up.unsure());
+    const auto codes = added_up.likely();
+    CHECK(codes.size() == 10);
+    CHECK(std::ranges::find(codes, truth) != codes.end());
+
+    CHECK(added_up.see({truth, {}}, begin + milliseconds(100)) == truth);
+    CHECK(added_up.likely().empty());
+    CHECK_FALSE(added_up.unsure());
+}
+
+TEST_CASE("doubt: a question comes when pictures stay unsure, and again after a while")
+{
+    kiosk::Doubt doubt({.patience = milliseconds(1500), .again = milliseconds(500)});
+    std::vector<int> asked;
+    for (int i = 0; i <= 50; ++i)
+        if (doubt.sees(true, begin + milliseconds(50 * i)))
+            asked.push_back(50 * i);
+    CHECK(asked == std::vector{1500, 2000, 2500});
+}
+
+TEST_CASE("doubt: a picture that is sure, or shows no bars, begins the wait anew")
+{
+    kiosk::Doubt doubt({.patience = milliseconds(1500), .again = milliseconds(500)});
+    std::vector<int> asked;
+    for (int i = 0; i <= 60; ++i)
+        if (doubt.sees(i != 29, begin + milliseconds(50 * i)))
+            asked.push_back(50 * i);
+    CHECK(asked == std::vector{3000});
 }
 
 // Half a second of a shaking hand. What must come is no more than what came of 40 runs (docs/camera.md).

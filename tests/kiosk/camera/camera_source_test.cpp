@@ -3,7 +3,9 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <atomic>
+#include <cstdint>
 #include <functional>
 #include <optional>
 #include <string>
@@ -179,4 +181,39 @@ TEST_CASE("camera: small pictures and hints come while something moves, a whole 
     CHECK(whole->width == 640);
     CHECK(whole->height == 480);
     camera.stop();
+}
+
+namespace {
+
+/// A package with a strip of tape over a digit.
+kiosk::Frame taped(std::uint64_t seed)
+{
+    auto frame = test::draw({.symbology = Symbology::Ean13, .digits = "9521234543213", .noise = 3, .seed = seed});
+    constexpr int module = 3;
+    const int left = frame.width / 2 - 95 * module / 2 + module * (3 + 7 * 3); // its fifth digit
+    for (int y = 0; y < frame.height; ++y)
+        std::fill_n(frame.pixels.begin() + y * frame.width + left, 7 * module, std::uint8_t{200});
+    return frame;
+}
+
+} // namespace
+
+TEST_CASE("camera: of bars that stay unsure it hands on which code they may be, and no scan")
+{
+    Film film;
+    for (std::uint64_t seed = 1; seed <= 8; ++seed)
+        film.add(taped(seed));
+    Every<Scan> scans;
+    std::atomic<int> woken = 0;
+    kiosk::CaptureOptions options;
+    options.source = film.source(20, true);
+    CameraSource camera(options, scans, [&woken] { ++woken; });
+    camera.start();
+    std::optional<kiosk::Likely> likely;
+    REQUIRE(wait_for([&] { return (likely = camera.likely()).has_value(); }));
+    camera.stop();
+    REQUIRE_FALSE(likely->codes.empty()); // the check digit says what the tape hides
+    CHECK(likely->codes.front() == kiosk::Reading{"9521234543213", Symbology::Ean13});
+    CHECK(scans.take_all().empty());
+    CHECK(woken >= 3); // starting, running, this
 }

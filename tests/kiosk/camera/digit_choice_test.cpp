@@ -5,6 +5,7 @@
 
 #include <doctest/doctest.h>
 
+#include <set>
 #include <string>
 
 using core::Symbology;
@@ -54,6 +55,49 @@ TEST_CASE("digit choice: a digit that nothing speaks for follows from the check 
     // Two of them do not: then some other code is as likely.
     evidence[7] = {};
     CHECK(kiosk::choose(evidence, kiosk::ean_13).ahead < 1e-3);
+}
+
+// Two digits that nothing speaks for leave ten codes: each value of one asks for one value of the other (GS1 General
+// Specifications, section 7.9: weights 3 and 1, both without a common divisor with 10).
+TEST_CASE("digit choice: the likeliest codes are those that what is not seen leaves")
+{
+    Evidence evidence = for_digits("614141007349", "AAAAAAAAAAAA", 10);
+    evidence[4] = evidence[7] = {};
+    const auto codes = kiosk::likeliest(evidence, kiosk::ean_13);
+    REQUIRE(codes.size() == 20);
+    std::set<std::string> as_likely;
+    for (std::size_t i = 0; i < codes.size(); ++i) {
+        CHECK(core::Gtin::parse(codes[i].reading.text));
+        if (i > 0)
+            CHECK(codes[i].weight <= codes[i - 1].weight);
+        if (codes[i].weight == codes[0].weight)
+            as_likely.insert(codes[i].reading.text);
+    }
+    CHECK(as_likely.size() == 10);
+    CHECK(as_likely.count("614141007349") == 1);
+    for (const auto& code : as_likely) {
+        CHECK(code.substr(0, 4) == "6141");
+        CHECK(code.substr(5, 2) == "10");
+        CHECK(code.substr(8) == "7349");
+    }
+    CHECK(kiosk::likeliest(Evidence(8), kiosk::ean_13).empty());
+}
+
+TEST_CASE("digit choice: the first two of the likeliest are the best one and the next")
+{
+    for (const auto* layout : {&kiosk::ean_13, &kiosk::ean_8, &kiosk::upc_e}) {
+        Evidence evidence(layout->digits());
+        std::uint64_t bits = 7;
+        for (auto& place : evidence)
+            for (float& value : place)
+                value = static_cast<float>((bits = bits * 6364136223846793005ULL + 1442695040888963407ULL) >> 40);
+        const auto choice = kiosk::choose(evidence, *layout);
+        const auto codes = kiosk::likeliest(evidence, *layout);
+        REQUIRE(codes.size() == 20);
+        CHECK(codes[0].reading == choice.best);
+        CHECK(codes[1].reading == choice.next);
+        CHECK(codes[0].weight - codes[1].weight == doctest::Approx(choice.ahead));
+    }
 }
 
 TEST_CASE("digit choice: every number that is chosen has a right check digit")

@@ -27,14 +27,14 @@ public:
     }
 
     /// The beginning of a pipeline that plays the film in its own time.
-    [[nodiscard]] std::string source(int frames_a_second, bool again_and_again = false) const
+    [[nodiscard]] std::string source(int rate, bool again_and_again = false) const
     {
         return "multifilesrc location=\"" + folder_.file("%05d.grey") +
                "\" index=0 stop-index=" + std::to_string(frames_ - 1) +
                " loop=" + (again_and_again ? "true" : "false") +
                " caps=\"video/x-raw,format=GRAY8,width=" + std::to_string(width_) +
-               ",height=" + std::to_string(height_) + ",framerate=" + std::to_string(frames_a_second) +
-               "/1\" ! identity sleep-time=" + std::to_string(1'000'000 / frames_a_second);
+               ",height=" + std::to_string(height_) + ",framerate=" + std::to_string(rate) +
+               "/1\" ! identity sleep-time=" + std::to_string(1'000'000 / rate);
     }
 
 private:
