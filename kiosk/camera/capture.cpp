@@ -84,16 +84,16 @@ CameraState Capture::run_pipeline(const std::string& source)
     auto heard = options_.now();
     while (!stopping_) {
         pipeline->let_through(every_);
-        auto look = pipeline->next(patience);
-        if (look.end)
-            return *look.end;
-        if (look.frame) {
-            width_ = look.frame->width;
-            height_ = look.frame->height;
+        auto brought = pipeline->next(patience);
+        if (brought.end)
+            return *brought.end;
+        if (brought.frame) {
+            width_ = brought.frame->width;
+            height_ = brought.frame->height;
             become(CameraState::Running);
-            look.frame->when = options_.now();
-            look.frame->number = ++frames_;
-            on_frame_(std::move(*look.frame));
+            brought.frame->when = options_.now();
+            brought.frame->number = ++frames_;
+            on_frame_(std::move(*brought.frame));
             heard = options_.now(); // after the looking: the camera is not silent because we are slow
         } else if (options_.now() - heard >= options_.silence) {
             return CameraState::Stalled;

@@ -209,7 +209,7 @@ void Pipeline::let_through(Milliseconds every)
     parts_->gate.every_us = std::chrono::microseconds(every).count();
 }
 
-Look Pipeline::next(Milliseconds patience)
+Brought Pipeline::next(Milliseconds patience)
 {
     const auto nanoseconds = static_cast<GstClockTime>(patience.count()) * GST_MSECOND;
     auto* sink = GST_APP_SINK(parts_->sink.get());

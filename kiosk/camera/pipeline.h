@@ -12,7 +12,7 @@
 namespace kiosk {
 
 /// What asking for a frame brought.
-struct Look {
+struct Brought {
     std::optional<Frame> frame; ///< put right; without time and number
     /// The source said that it has ended or is broken, and there will be no more: NoCamera, Busy, Refused or
     /// WrongFormat.
@@ -34,7 +34,7 @@ public:
     Pipeline& operator=(const Pipeline&) = delete;
 
     /// The newest frame that nobody has looked at; waits for one at most so long.
-    [[nodiscard]] Look next(Milliseconds patience);
+    [[nodiscard]] Brought next(Milliseconds patience);
 
     /// At most one frame in that time, from now on; 0: all. What comes between is dropped as the source sends it,
     /// before anything is worked out of it.

@@ -38,6 +38,11 @@ TEST_CASE("house: versions of libraries are asked for in compat files")
     none(versions_in_compat_only(checkout()));
 }
 
+TEST_CASE("house: types have one home")
+{
+    none(types_have_one_home(checkout()));
+}
+
 TEST_CASE("house: no floating point in core")
 {
     none(no_floating_point_in_core(checkout()));

@@ -11,6 +11,9 @@ namespace test::house {
 /// Only the files whose name ends in `_compat` ask which version of a library they are compiled with.
 [[nodiscard]] Complaints versions_in_compat_only(const Tree& tree);
 
+/// No two headers of a room give one name to two types: the linker would take either for both and say nothing.
+[[nodiscard]] Complaints types_have_one_home(const Tree& tree);
+
 /// No `double` or `float` in core: amounts are exact.
 [[nodiscard]] Complaints no_floating_point_in_core(const Tree& tree);
 

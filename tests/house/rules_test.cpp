@@ -54,6 +54,19 @@ TEST_CASE("house: a library's version is asked for in its compat file only")
     check(versions_in_compat_only, cases);
 }
 
+TEST_CASE("house: a name that two headers of a room give to two types is told")
+{
+    const Case cases[] = {
+        {"once", {{"core/a.h", "struct A {\n};\n"}, {"core/b.h", "struct B {\n};\n"}}, 0},
+        {"said before it is made", {{"core/a.h", "struct A {\n};\n"}, {"core/b.h", "struct A;\n"}}, 0},
+        {"in two rooms, so in two namespaces", {{"core/a.h", "struct A {\n};\n"}, {"ui/b.h", "class A {\n};\n"}}, 0},
+        {"within another type", {{"core/a.h", "struct A {\n};\n"}, {"core/b.h", "    struct A {\n"}}, 0},
+        {"two structs", {{"core/a.h", "struct A {\n};\n"}, {"core/b.h", "struct A {\n};\n"}}, 1},
+        {"a class and an enum", {{"core/a.h", "class A : B {\n"}, {"core/b.h", "enum class A { X };\n"}}, 1},
+    };
+    check(types_have_one_home, cases);
+}
+
 TEST_CASE("house: floating point in core is told, in comments and words it is not")
 {
     const Case cases[] = {
