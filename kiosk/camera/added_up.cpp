@@ -1,5 +1,7 @@
 #include "kiosk/camera/added_up.h"
 
+#include <algorithm>
+
 namespace kiosk {
 
 std::optional<Reading> AddedUp::see(const Look& look, TimePoint now)
@@ -35,11 +37,12 @@ AddedUp::Sum AddedUp::sum_of(const Layout& layout) const
 std::optional<Reading> AddedUp::sure_of(const Layout& layout) const
 {
     const Sum sum = sum_of(layout);
-    if (sum.frames < limits_.frames)
+    if (is_short(layout) || sum.frames < limits_.frames)
         return std::nullopt;
     const Choice choice = choose(sum.evidence, layout);
-    const bool sure = choice.ahead >= limits_.ahead && choice.lost <= limits_.lost &&
-                      sum.weakest >= limits_.weakest * static_cast<double>(sum.frames);
+    const auto frames = static_cast<double>(sum.frames);
+    const bool sure = choice.ahead >= std::max(limits_.ahead, limits_.ahead_each * frames) &&
+                      choice.lost <= limits_.lost && sum.weakest >= limits_.weakest * frames;
     return sure ? std::optional(choice.best) : std::nullopt;
 }
 

@@ -13,13 +13,15 @@
 namespace kiosk {
 
 /// When a sum counts: common practice, tried on drawn runs of frames. Of 39 sums that chose a wrong code none was more
-/// than 39 ahead.
+/// than 39 ahead. A package that lies still is misread in the same way by each picture: so the sum must also be as far
+/// ahead, by picture, as no wrong picture is. Short codes are not added up, for of them some wrong picture is.
 struct AddedUpLimits {
     Milliseconds lasts{700};  ///< an older picture may show another package
     std::size_t most = 24;    ///< pictures
     double least_like = 0.75; ///< a picture in which shapes fit less says nothing
     std::size_t frames = 3;   ///< so many must take part
     double ahead = 80;        ///< as in Choice, of the sum
+    double ahead_each = 40;   ///< and of the sum divided by the number of pictures
     double lost = 5;          ///< of the sum
     double weakest = 0.35;    ///< as in Fit, on the average: glare hides one digit here and another one there
     double behind = 25;       ///< how much less likely than the best, by picture, a code may be to be asked about

@@ -36,6 +36,12 @@ constexpr Layout ean_13{core::Symbology::Ean13, 6, 6, 5, 3};
 constexpr Layout ean_8{core::Symbology::Ean8, 4, 4, 5, 3};
 constexpr Layout upc_e{core::Symbology::UpcE, 6, 0, 0, 6};
 
+/// Whether so few digits hold the code that other bars may look like it.
+[[nodiscard]] constexpr bool is_short(const Layout& layout)
+{
+    return layout.digits() < ean_13.digits();
+}
+
 /// What the bands of a strip say together.
 struct Fit {
     Evidence evidence;     ///< one entry a digit; empty: nothing that could be such a code

@@ -63,6 +63,25 @@ TEST_CASE("added up: pictures that all hide the same digits, old ones and poor o
         CHECK_FALSE(poor.see(look, begin + milliseconds(33 * i)));
 }
 
+TEST_CASE("added up: many pictures that each say little do not make a code, nor do those of a short one")
+{
+    kiosk::AddedUp still; // 30 ahead by picture: some misread ones are
+    for (int i = 0; i < 20; ++i)
+        CHECK_FALSE(still.see(look_with({2}), begin + milliseconds(33 * i)));
+
+    kiosk::AddedUp eight;
+    kiosk::Unsure unsure{&kiosk::ean_8, {}};
+    unsure.fit.evidence.resize(8);
+    constexpr int digits[8] = {9, 6, 3, 8, 5, 0, 7, 4}; // 96385074, a right number
+    for (std::size_t i = 0; i < 8; ++i)
+        unsure.fit.evidence[i][static_cast<std::size_t>(digits[i])] = 90;
+    unsure.fit.likeness = 0.85;
+    unsure.fit.weakest = 0.6;
+    for (int i = 0; i < 5; ++i)
+        CHECK_FALSE(eight.see({std::nullopt, unsure}, begin + milliseconds(33 * i)));
+    CHECK(eight.likely().front() == kiosk::Reading{"96385074", Symbology::Ean8}); // but it may be asked about
+}
+
 TEST_CASE("added up: a sure code counts at once and forgets what came before")
 {
     kiosk::AddedUp added_up;

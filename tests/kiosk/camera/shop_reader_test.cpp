@@ -46,6 +46,16 @@ TEST_CASE("shop reader: what a cheap camera sees is read, and nothing is read wr
     }
 }
 
+// Found by the long run (no_wrong_code): both were read as an EAN-8 once.
+TEST_CASE("shop reader: bars that look like a short code are not read as one")
+{
+    const auto soft = test::shot_of(test::setting_of(4, 29729, test::small_frame));
+    const auto reading = kiosk::read(soft.frame.view());
+    CHECK((!reading || *reading == soft.truth));
+    const auto databar = test::other_setting_of(test::Other::DataBar, 2, 29051, test::small_frame);
+    CHECK_FALSE(kiosk::read(test::shot_of(databar.setting).frame.view()));
+}
+
 TEST_CASE("shop reader: other codes, stripes and letters do not turn into a product code")
 {
     int two_read = 0;
