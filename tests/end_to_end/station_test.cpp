@@ -1,7 +1,6 @@
 // The whole program from outside: what a shopper, a leader and a machine without a display see of it.
 #include "tests/end_to_end/demo.h"
 #include "tests/end_to_end/station.h"
-#include "tests/support/barcode_frames.h"
 #include "tests/support/words.h"
 
 #include <doctest/doctest.h>
@@ -39,24 +38,6 @@ test::TraceLine last_frame(test::Station& station)
 {
     const auto& trace = station.trace();
     return *std::find_if(trace.rbegin(), trace.rend(), [](const auto& line) { return line.kind == "frame"; });
-}
-
-/// A film of one product's bars, as a camera would see them, and the beginning of a pipeline that plays it.
-std::string film_of(const test::DemoProduct& product, const fs::path& folder)
-{
-    test::Picture picture;
-    picture.digits = product.digits;
-    picture.blur = 0.8;
-    picture.noise = 6;
-    picture.degrees = 4;
-    fs::create_directories(folder);
-    for (int i = 0; i < 10; ++i) {
-        picture.seed = static_cast<std::uint64_t>(i) + 1;
-        test::write_raw(test::draw(picture), (folder / ("0" + std::to_string(i) + ".grey")).string());
-    }
-    return "multifilesrc location=\"" + (folder / "%02d.grey").string() +
-           "\" index=0 stop-index=9 loop=true caps=\"video/x-raw,format=GRAY8,width=640,height=480,framerate=20/1\" ! "
-           "identity sleep-time=50000";
 }
 
 } // namespace
@@ -186,30 +167,6 @@ TEST_CASE("end to end: a catalog that is replaced while the station runs is used
     const auto unknown = station.answer(3);
     REQUIRE(unknown);
     CHECK(unknown->screen == "not_found");
-}
-
-TEST_CASE("end to end: bars before the camera come to the screen through the real pipeline, once")
-{
-    const auto products = test::demo_products();
-    const auto ean13 = std::ranges::find_if(products, [](const auto& product) { return product.digits.size() == 13; });
-    REQUIRE(ean13 != products.end());
-    const test::TempFolder film;
-    test::Station station({"--camera-source", film_of(*ean13, film.file("film"))});
-    const auto answer = station.answer(1);
-    REQUIRE(answer);
-    CHECK(answer->left == ean13->gtin);
-    const auto frame = station.frame_of_notice(answer->notice);
-    REQUIRE(frame);
-    CHECK(frame->words.find(ean13->name) != std::string::npos);
-    std::this_thread::sleep_for(std::chrono::seconds(2)); // held still: no second scan
-    CHECK(std::ranges::count(station.trace(), "answer", &test::TraceLine::kind) == 1);
-    CHECK(station.program().end() == 0);
-    // No picture is kept: in its home lie the trace, what it said, and GStreamer's list of plugins.
-    for (const auto& entry : fs::recursive_directory_iterator(station.folder().file(""))) {
-        const auto name = entry.path().filename().string();
-        CAPTURE(name);
-        CHECK((!entry.is_regular_file() || name == "trace" || name == "err" || name.starts_with("registry.")));
-    }
 }
 
 TEST_CASE("end to end: it fills the screen, also where no window manager helps, and goes back to its window")

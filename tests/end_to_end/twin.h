@@ -34,6 +34,12 @@ public:
         session_.take({digits, core::Symbology::Unknown, {}});
         ask({});
     }
+    /// As though its camera were not sure of these digits.
+    void suspect(const std::string& digits)
+    {
+        (void)session_.consider({{{digits, core::Symbology::Unknown}}, {}});
+        ask({});
+    }
     void ask(const ui::Actions& actions)
     {
         session_.apply(actions);
