@@ -20,7 +20,7 @@ TEST_CASE("likely product: asks, says why, names each with its brand and size, a
     test::Headless screen;
     const auto state = test::likely_state(four, test::language("en"));
     screen.frame(state);
-    std::string wanted = "Is it one of these?\nThe camera sees the bars, but not sharply enough to be sure. "
+    std::string wanted = "Is it one of these?\nThe camera sees the bars, but not well enough to be sure. "
                          "Look at the name on the package.\n";
     for (const auto& likely : state.likely)
         wanted += likely.name + "\n" + likely.name + "\n" + likely.detail + "\n"; // the row to touch, then its words
