@@ -1,16 +1,27 @@
 #include "kiosk/camera/added_up.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace kiosk {
 
+/// A few pictures last as long as their pace asks for: one long pause among short ones is none of a slow machine.
+void AddedUp::drop_old(TimePoint now)
+{
+    const auto pause = now - last_;
+    const auto pace = std::min(pause, std::exchange(pause_, pause));
+    last_ = now;
+    const auto lasts = std::clamp<Clock::duration>(pace * (limits_.frames + 1), limits_.lasts, limits_.longest);
+    std::erase_if(moments_, [&](const Moment& moment) { return now - moment.when > lasts; });
+}
+
 std::optional<Reading> AddedUp::see(const Look& look, TimePoint now)
 {
+    drop_old(now);
     if (look.reading) {
         moments_.clear();
         return look.reading;
     }
-    std::erase_if(moments_, [&](const Moment& moment) { return now - moment.when > limits_.lasts; });
     if (!look.unsure || look.unsure->fit.likeness < limits_.least_like)
         return std::nullopt;
     moments_.push_back({*look.unsure, now});

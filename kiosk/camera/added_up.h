@@ -16,15 +16,16 @@ namespace kiosk {
 /// than 39 ahead. A package that lies still is misread in the same way by each picture: so the sum must also be as far
 /// ahead, by picture, as no wrong picture is. Short codes are not added up, for of them some wrong picture is.
 struct AddedUpLimits {
-    Milliseconds lasts{700};  ///< an older picture may show another package
-    std::size_t most = 24;    ///< pictures
-    double least_like = 0.75; ///< a picture in which shapes fit less says nothing
-    std::size_t frames = 3;   ///< so many must take part
-    double ahead = 80;        ///< as in Choice, of the sum
-    double ahead_each = 40;   ///< and of the sum divided by the number of pictures
-    double lost = 5;          ///< of the sum
-    double weakest = 0.35;    ///< as in Fit, on the average: glare hides one digit here and another one there
-    double behind = 25;       ///< how much less likely than the best, by picture, a code may be to be asked about
+    Milliseconds lasts{700};    ///< an older picture may show another package
+    Milliseconds longest{2000}; ///< on a machine that needs long for each picture, where a few of them may last longer
+    std::size_t most = 24;      ///< pictures
+    double least_like = 0.75;   ///< a picture in which shapes fit less says nothing
+    std::size_t frames = 3;     ///< so many must take part
+    double ahead = 80;          ///< as in Choice, of the sum
+    double ahead_each = 40;     ///< and of the sum divided by the number of pictures
+    double lost = 5;            ///< of the sum
+    double weakest = 0.35;      ///< as in Fit, on the average: glare hides one digit here and another one there
+    double behind = 25;         ///< how much less likely than the best, by picture, a code may be to be asked about
 };
 
 /// What was seen in the last moments, without the pictures.
@@ -52,11 +53,14 @@ private:
         double weakest = 0;
         std::size_t frames = 0;
     };
+    void drop_old(TimePoint now);
     [[nodiscard]] Sum sum_of(const Layout& layout) const;
     [[nodiscard]] std::optional<Reading> sure_of(const Layout& layout) const;
 
     AddedUpLimits limits_;
     std::deque<Moment> moments_;
+    TimePoint last_{};
+    Clock::duration pause_{}; ///< before the last picture
 };
 
 } // namespace kiosk

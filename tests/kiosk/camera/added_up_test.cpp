@@ -63,6 +63,20 @@ TEST_CASE("added up: pictures that all hide the same digits, old ones and poor o
         CHECK_FALSE(poor.see(look, begin + milliseconds(33 * i)));
 }
 
+TEST_CASE("added up: a machine that takes long for each picture adds them up as well")
+{
+    kiosk::AddedUp slow;
+    CHECK_FALSE(slow.see({}, begin));
+    CHECK_FALSE(slow.see(look_with({0, 1}), begin + milliseconds(400)));
+    CHECK_FALSE(slow.see(look_with({4, 5}), begin + milliseconds(800)));
+    CHECK(slow.see(look_with({10, 11}), begin + milliseconds(1200)) == truth);
+
+    kiosk::AddedUp too_slow; // who knows what stands there after so long
+    for (int i = 0; i < 5; ++i)
+        CHECK_FALSE(too_slow.see(look_with({static_cast<std::size_t>(2 * i), static_cast<std::size_t>(2 * i + 1)}),
+                                 begin + milliseconds(1100 * i)));
+}
+
 TEST_CASE("added up: many pictures that each say little do not make a code, nor do those of a short one")
 {
     kiosk::AddedUp still; // 30 ahead by picture: some misread ones are
