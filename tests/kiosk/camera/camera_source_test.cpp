@@ -188,8 +188,14 @@ namespace {
 /// A package with a strip of tape over a digit.
 kiosk::Frame taped(std::uint64_t seed)
 {
-    auto frame = test::draw({.symbology = Symbology::Ean13, .digits = "9521234543213", .noise = 3, .seed = seed});
-    constexpr int module = 3;
+    constexpr int module = 2;
+    auto frame = test::draw({.symbology = Symbology::Ean13,
+                             .digits = "9521234543213",
+                             .width = 320,
+                             .height = 240,
+                             .module = module,
+                             .noise = 3,
+                             .seed = seed});
     const int left = frame.width / 2 - 95 * module / 2 + module * (3 + 7 * 3); // its fifth digit
     for (int y = 0; y < frame.height; ++y)
         std::fill_n(frame.pixels.begin() + y * frame.width + left, 7 * module, std::uint8_t{200});
@@ -207,7 +213,10 @@ TEST_CASE("camera: of bars that stay unsure it hands on which code they may be, 
     std::atomic<int> woken = 0;
     kiosk::CaptureOptions options;
     options.source = film.source(20, true);
-    CameraSource camera(options, scans, [&woken] { ++woken; });
+    kiosk::AttentionLimits all_awake; // sanitizers take a second for a picture on a busy machine
+    all_awake.awake = Milliseconds{60'000};
+    CameraSource camera(
+        options, scans, [&woken] { ++woken; }, all_awake);
     camera.start();
     std::optional<kiosk::Likely> likely;
     REQUIRE(wait_for([&] { return (likely = camera.likely()).has_value(); }));
