@@ -17,7 +17,7 @@ namespace kiosk {
 /// ahead, by picture, as no wrong picture is. Short codes are not added up, for of them some wrong picture is.
 struct AddedUpLimits {
     Milliseconds lasts{700};    ///< an older picture may show another package
-    Milliseconds longest{2000}; ///< on a machine that needs long for each picture, where a few of them may last longer
+    Milliseconds longest{6000}; ///< on a machine that needs long for each picture, where a few of them may last longer
     std::size_t most = 24;      ///< pictures
     double least_like = 0.75;   ///< a picture in which shapes fit less says nothing
     std::size_t frames = 3;     ///< so many must take part

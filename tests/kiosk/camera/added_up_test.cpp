@@ -74,7 +74,7 @@ TEST_CASE("added up: a machine that takes long for each picture adds them up as 
     kiosk::AddedUp too_slow; // who knows what stands there after so long
     for (int i = 0; i < 5; ++i)
         CHECK_FALSE(too_slow.see(look_with({static_cast<std::size_t>(2 * i), static_cast<std::size_t>(2 * i + 1)}),
-                                 begin + milliseconds(1100 * i)));
+                                 begin + milliseconds(3100 * i)));
 }
 
 TEST_CASE("added up: many pictures that each say little do not make a code, nor do those of a short one")
