@@ -188,14 +188,8 @@ namespace {
 /// A package with a strip of tape over a digit.
 kiosk::Frame taped(std::uint64_t seed)
 {
-    constexpr int module = 2;
-    auto frame = test::draw({.symbology = Symbology::Ean13,
-                             .digits = "9521234543213",
-                             .width = 320,
-                             .height = 240,
-                             .module = module,
-                             .noise = 3,
-                             .seed = seed});
+    auto frame = test::draw({.symbology = Symbology::Ean13, .digits = "9521234543213", .noise = 3, .seed = seed});
+    constexpr int module = 3;
     const int left = frame.width / 2 - 95 * module / 2 + module * (3 + 7 * 3); // its fifth digit
     for (int y = 0; y < frame.height; ++y)
         std::fill_n(frame.pixels.begin() + y * frame.width + left, 7 * module, std::uint8_t{200});
