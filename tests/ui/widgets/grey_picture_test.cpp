@@ -26,6 +26,7 @@ Drawn drawn(test::Headless& screen, const ui::CameraView& view)
 TEST_CASE("grey picture: each pixel is a corner of the net")
 {
     test::Headless screen;
+    (void)drawn(screen, test::camera_view("", 2, 2)); // a window's first picture has less of its own in newer libraries
     const Drawn least = drawn(screen, test::camera_view("", 2, 2)); // two triangles, and whatever a window has itself
     const Drawn small = drawn(screen, test::camera_view("", 16, 9));
     CHECK(small.corners - least.corners == 16 * 9 - 4);
