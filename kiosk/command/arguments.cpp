@@ -215,8 +215,8 @@ void add_render(CLI::App& app, RenderArguments& render, Size& size, Prices& pric
            "SCREEN", render.screen,
            "welcome, one_label, pair, not_found, which_product, find_by_name, pick_aisle, pick_product, prices, "
            "amounts, why, words, group_view, ways, measure, still_there, likely_product, gallery, those of the leader "
-           "desk "
-           "(desk, desk_files, desk_file, desk_work, desk_report, desk_key, desk_audit, desk_rule, desk_doubt), or all")
+           "desk (desk, desk_files, desk_file, desk_work, desk_report, desk_key, desk_audit, desk_rule, desk_doubt, "
+           "desk_camera), or all")
         ->required();
     app.add_option("--out", render.out, "the PNG file to write; a folder for all")->required();
     app.add_option("--left", render.left, "code that is scanned first");
