@@ -77,12 +77,15 @@ struct Bounds {
 constexpr Bounds for_long{50, 0.85};
 constexpr Bounds for_short{60, 0.92};
 
+/// What may speak against the digits that make it a code: more of it means that the check digit is not that of the
+/// others.
+constexpr double most_lost = 5;
+
 bool is_sure(const Fit& fit, const Choice& choice, const Layout& layout)
 {
     constexpr double weakest = 0.55;
-    constexpr double lost = 5;
     const Bounds& least = is_short(layout) ? for_short : for_long;
-    return choice.ahead >= least.ahead && fit.likeness >= least.likeness && choice.lost <= lost &&
+    return choice.ahead >= least.ahead && fit.likeness >= least.likeness && choice.lost <= most_lost &&
            fit.weakest >= weakest && fit.bands >= 3;
 }
 
@@ -93,7 +96,7 @@ constexpr double well = 0.9;
 struct ByShapes {
     std::optional<Reading> sure{};
     Unsure best{};
-    Reading guess{};
+    Choice guess{};
 };
 
 /// Returns whether the code is sure.
@@ -107,7 +110,7 @@ bool fit_once(const Strip& strip, const Layout& layout, const Start& start, BySh
     }
     if (fit.likeness > found.best.fit.likeness) {
         found.best = {&layout, std::move(fit)};
-        found.guess = std::move(choice.best);
+        found.guess = std::move(choice);
     }
     return false;
 }
@@ -176,6 +179,12 @@ ByShapes read_by_shapes(const GreyView& picture)
     return likeliest;
 }
 
+/// Whether shapes that fit well say that the bars are of another code, or of none.
+bool speaks_against(const ByShapes& shapes, const Reading& reading)
+{
+    return shapes.best.fit.likeness >= well && (shapes.guess.best != reading || shapes.guess.lost > most_lost);
+}
+
 } // namespace
 
 Look look_at(const GreyView& picture)
@@ -186,8 +195,7 @@ Look look_at(const GreyView& picture)
     if (by_shapes.sure)
         return {std::move(by_shapes.sure), {}};
     auto reading = read_as_it_is(picture);
-    const bool speaks_against = by_shapes.best.fit.likeness >= well && reading != by_shapes.guess;
-    if (reading && !speaks_against)
+    if (reading && !speaks_against(by_shapes, *reading))
         return {std::move(reading), {}};
     if (by_shapes.best.layout == nullptr)
         return {};
