@@ -10,6 +10,8 @@
 #include <algorithm>
 #include <cmath>
 #include <iterator>
+#include <span>
+#include <string>
 #include <utility>
 #include <vector>
 
@@ -156,47 +158,88 @@ Block next_step(const Ui& ui, const State& state, float width, Actions& asked)
             false, gap};
 }
 
-/// All that stands on it, and which block holds the two places. `corner`: the width that the camera's picture takes.
+/// How closely its words and buttons stand.
+struct Setting {
+    float corner = 0;         ///< the width that the camera's picture takes
+    bool one_row = false;     ///< all buttons in one place
+    bool name_in_bar = false; ///< the notes as one paragraph, and no button for what a button of the bar does
+};
+
+void add_notes(const Ui& ui, const State& state, const Setting& setting, float width, std::vector<Block>& blocks)
+{
+    const auto& sizes = ui.look.sizes;
+    const auto add = [&](const std::string& words, float gap) {
+        if (!words.empty())
+            add_words(ui, words, Style::QuietNote, Role::Text, width, gap, blocks);
+    };
+    const auto& caution = ui.language.text(TextId::welcome_caution);
+    if (setting.name_in_bar) {
+        const std::string camera = state.reader.empty() ? "" : state.reader + " ";
+        add(camera + caution + (state.bundle.empty() ? "" : " " + state.bundle), sizes.gap);
+        return;
+    }
+    add(state.reader, sizes.gap);
+    add(caution, sizes.gap);
+    add(state.bundle, sizes.unit);
+}
+
+/// The buttons below the notes.
+std::vector<Offer> last_offers(const Ui& ui, const State& state, const Setting& setting)
+{
+    auto offers = setting.one_row ? next_steps(ui, state) : std::vector<Offer>{};
+    if (setting.name_in_bar)
+        std::erase_if(offers, [](const Offer& offer) { return offer.id == TextId::button_choose_by_name; });
+    std::ranges::move(other_ways(ui, state), std::back_inserter(offers));
+    return offers;
+}
+
+/// All that stands on it, and which block holds the two places.
 struct Welcome {
     std::vector<Block> blocks;
     std::size_t places = 0;
 };
 
-Welcome welcome_of(const Ui& ui, const State& state, const Frame& frame, float corner, Actions& asked)
+Welcome welcome_of(const Ui& ui, const State& state, const Frame& frame, const Setting& setting, Actions& asked)
 {
-    const auto& sizes = ui.look.sizes;
     const float width = frame.body.width();
+    const float beside_camera = width - setting.corner;
     Welcome all;
     auto& blocks = all.blocks;
-    const auto add = [&](const std::string& words, Style style, float gap, float wide) {
-        add_words(ui, words, style, style == Style::Headline ? Role::Heading : Role::Text, wide, gap, blocks);
-    };
-    add(ui.language.text(TextId::welcome_title), Style::Headline, 0, width - corner);
+    add_words(ui, ui.language.text(TextId::welcome_title), Style::Headline, Role::Heading, beside_camera, 0, blocks);
     blocks.back().with_next = false;
     // With both sides full the way back to them comes before what to do first: large letters make pages of it.
     const auto add_lead = [&](float wide) {
-        add(ui.language.text(TextId::welcome_lead), Style::Text, sizes.unit, wide);
+        add_words(ui, ui.language.text(TextId::welcome_lead), Style::Text, Role::Text, wide, ui.look.sizes.unit,
+                  blocks);
     };
     if (!state.pair)
-        add_lead(width - corner);
-    if (corner > 0)
+        add_lead(beside_camera);
+    if (setting.corner > 0)
         set_beside_camera(ui, state, width, blocks);
     all.places = blocks.size();
     blocks.push_back(places(ui, state, frame, asked));
-    if (corner <= 0)
+    if (!setting.one_row)
         blocks.push_back(next_step(ui, state, width, asked));
     if (state.pair)
         add_lead(width);
-    if (!state.reader.empty())
-        add(state.reader, Style::QuietNote, sizes.gap, width);
-    add(ui.language.text(TextId::welcome_caution), Style::QuietNote, sizes.gap, width);
-    if (!state.bundle.empty())
-        add(state.bundle, Style::QuietNote, sizes.unit, width);
-    // Beside the camera's picture room is short: all buttons stand in one place then.
-    auto offers = corner > 0 ? next_steps(ui, state) : std::vector<Offer>{};
-    std::ranges::move(other_ways(ui, state), std::back_inserter(offers));
-    add_offers(ui, offers, width, blocks, asked);
+    add_notes(ui, state, setting, width, blocks);
+    add_offers(ui, last_offers(ui, state, setting), width, blocks, asked);
     return all;
+}
+
+/// The first setting that fits one page, closer ones last, and those beside the camera's picture first; where none
+/// fits, words come before the picture.
+Welcome welcome_that_fits(const Ui& ui, const State& state, const Frame& frame, Actions& asked)
+{
+    const float corner = camera_corner_width(ui, state, frame.body.width());
+    const Setting settings[] = {
+        {corner, true, false}, {corner, true, true}, {0, false, false}, {0, true, false}, {0, true, true}};
+    for (const Setting& setting : std::span(settings).subspan(corner > 0 ? 0 : 2)) {
+        Welcome all = welcome_of(ui, state, frame, setting, asked);
+        if (height_of(all.blocks) <= frame.body.height())
+            return all;
+    }
+    return welcome_of(ui, state, frame, {}, asked);
 }
 
 } // namespace
@@ -204,10 +247,7 @@ Welcome welcome_of(const Ui& ui, const State& state, const Frame& frame, float c
 void welcome_screen(const Ui& ui, const State& state, Actions& asked)
 {
     const Frame frame = frame_of(ui, state);
-    const float corner = camera_corner_width(ui, state, frame.body.width());
-    Welcome all = welcome_of(ui, state, frame, corner, asked);
-    if (corner > 0 && height_of(all.blocks) > frame.body.height()) // words come first
-        all = welcome_of(ui, state, frame, 0, asked);
+    Welcome all = welcome_that_fits(ui, state, frame, asked);
     // The two places take what room is left, so that the screen is full and quiet.
     all.blocks[all.places].height += std::max(0.0F, frame.body.height() - height_of(all.blocks));
     const Paging paging = draw_page(all.blocks, frame.body, state.page);
