@@ -113,7 +113,7 @@ void run(const StationArguments& arguments, Complaints& complaints)
     if (catalog.place().demo)
         session.say_demo();
     if (!settings.faults.empty())
-        session.say_settings_broken();
+        session.say_settings_broken(lines_with_faults(settings));
     if (!languages.refused.empty())
         session.say_language_broken();
     std::unique_ptr<Trace> trace;
@@ -143,6 +143,8 @@ void run(const StationArguments& arguments, Complaints& complaints)
         serial->start();
     session.goes_by(Clock::now);
     session.asks_after(std::chrono::seconds{settings.settings.idle_seconds});
+    if (choices.which != "auto" && choices.which != "off" && arguments.camera_source.empty())
+        session.camera_named(choices.which);
     const bool expected = choices.which != "auto" || !arguments.camera_source.empty();
     Loop({window, session, catalog, scans, camera.get(), expected, sound.get(), trace.get(),
           std::chrono::seconds{settings.settings.idle_seconds}, Milliseconds{settings.settings.switch_pace_ms},

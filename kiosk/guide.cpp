@@ -195,7 +195,8 @@ void Guide::tell_hint(TimePoint now)
     const bool heard = state.voice.mode == ui::VoiceMode::Only && !state.voice.paused;
     if (!heard || !state.camera || !ui::shows_camera(state) || state.camera->hint == hint_)
         return;
-    const bool helps = state.camera->hint != session_->language().text(ui::TextId::camera_aim);
+    const bool helps =
+        !state.camera->hint.empty() && state.camera->hint != session_->language().text(ui::TextId::camera_aim);
     if (helps && (now - hinted_ < between || !narrator_.read_to_the_end()))
         return;
     hint_ = state.camera->hint;

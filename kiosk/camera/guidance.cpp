@@ -9,8 +9,10 @@ Hint hint_for(const WhatIsSeen& seen)
     constexpr float most_share = 0.85F; // the light margin beside the bars must be seen too
     constexpr float near_share = 0.4F;
     constexpr float least_sharp = 0.3F; // out of focus, or smeared, by some 1.3 pixels
-    if (!seen.something || seen.read)
+    if (!seen.something)
         return Hint::Aim;
+    if (seen.read)
+        return Hint::Done;
     if (!seen.bars.found)
         return seen.moves ? Hint::Aim : Hint::Turn;
     if (seen.bars.length < least_length)
@@ -21,7 +23,7 @@ Hint hint_for(const WhatIsSeen& seen)
         return Hint::HoldStill;
     if (seen.bars.sharp < least_sharp)
         return seen.bars.share > near_share ? Hint::Back : Hint::HoldStill;
-    return Hint::Turn;
+    return Hint::Whole;
 }
 
 Hint Guidance::see(const WhatIsSeen& seen, TimePoint now)
@@ -40,7 +42,10 @@ Hint Guidance::see(const WhatIsSeen& seen, TimePoint now)
 
 void Guidance::rest()
 {
-    shown_ = next_ = Hint::Aim;
+    const bool stays = shown_ == Hint::Closer || shown_ == Hint::Back || shown_ == Hint::Whole || shown_ == Hint::Done;
+    if (!stays)
+        shown_ = Hint::Aim;
+    next_ = shown_;
 }
 
 } // namespace kiosk

@@ -8,11 +8,13 @@ namespace kiosk {
 
 /// What to do.
 enum class Hint {
-    Aim,       ///< nothing in view, or just read: where to hold the next one
+    Aim,       ///< nothing in view: where to hold a package
+    Done,      ///< just read: nothing
     Closer,    ///< bars, too small to be read
     Back,      ///< bars larger than the picture, or so near that they are not sharp
     HoldStill, ///< bars that move
-    Turn,      ///< a package without bars in view, or bars that are still, large and sharp and yet not read
+    Turn,      ///< a package without bars in view
+    Whole,     ///< bars that are still, large and sharp and yet not read: part of them is hidden, or shines
 };
 
 /// What is known of one frame.
@@ -38,7 +40,7 @@ public:
     explicit Guidance(GuidanceLimits limits = {}) : limits_(limits) {}
     /// Takes a frame; returns the word to show.
     Hint see(const WhatIsSeen& seen, TimePoint now);
-    /// Nothing moves any more: as in the beginning.
+    /// Nothing moves any more. What helps a package that lies still stays; everything else is as in the beginning.
     void rest();
 
 private:

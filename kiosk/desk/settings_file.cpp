@@ -67,4 +67,13 @@ std::vector<std::string> settings_trouble(const SettingsRead& read, const ui::La
     return sentences;
 }
 
+std::vector<std::size_t> lines_with_faults(const SettingsRead& read)
+{
+    std::vector<std::size_t> lines;
+    for (const auto& fault : read.faults)
+        if (fault.place.row != 0)
+            lines.push_back(fault.place.row);
+    return lines;
+}
+
 } // namespace kiosk

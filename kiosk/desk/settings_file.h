@@ -5,6 +5,7 @@
 #include "kiosk/files/data_folder.h"
 #include "ui/words/language.h"
 
+#include <cstddef>
 #include <filesystem>
 #include <string>
 #include <vector>
@@ -22,5 +23,8 @@ namespace kiosk {
 
 /// One sentence for each fault: file, line, key, what was found and what was expected.
 [[nodiscard]] std::vector<std::string> settings_trouble(const SettingsRead& read, const ui::Language& language);
+
+/// The numbers of the lines that could not be taken, in order; none where the file itself could not be read.
+[[nodiscard]] std::vector<std::size_t> lines_with_faults(const SettingsRead& read);
 
 } // namespace kiosk

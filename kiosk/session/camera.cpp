@@ -2,6 +2,8 @@
 #include "kiosk/session/session.h"
 
 #include <memory>
+#include <optional>
+#include <string>
 
 namespace kiosk {
 
@@ -15,7 +17,7 @@ bool takes_pictures(Session::Camera camera)
     return camera == Camera::Ready || camera == Camera::Small || camera == Camera::Black;
 }
 
-TextId text_of(Hint hint)
+std::optional<TextId> text_of(Hint hint)
 {
     switch (hint) {
     case Hint::Aim:
@@ -28,11 +30,20 @@ TextId text_of(Hint hint)
         return TextId::camera_hold_still;
     case Hint::Turn:
         return TextId::camera_turn;
+    case Hint::Whole:
+        return TextId::camera_whole;
+    case Hint::Done:
+        return std::nullopt;
     }
-    return TextId::camera_aim;
+    return std::nullopt;
 }
 
 } // namespace
+
+void Session::camera_named(std::string device)
+{
+    camera_device_ = std::move(device);
+}
 
 void Session::camera_is(Camera camera)
 {
@@ -47,9 +58,15 @@ void Session::camera_sees(const Frame& small, Hint hint)
     // While a page is read aloud its words stay: other ones would begin the reading anew.
     if (!state_.camera || state_.voice.mode != ui::VoiceMode::Reading)
         hint_ = hint;
-    state_.camera =
-        ui::CameraView{small.width, small.height, std::make_shared<const std::vector<std::uint8_t>>(small.pixels),
-                       language().text(text_of(hint_))};
+    state_.camera = ui::CameraView{small.width, small.height,
+                                   std::make_shared<const std::vector<std::uint8_t>>(small.pixels), hint_words()};
+}
+
+/// Of a black picture the sentence about the camera says what to do.
+std::string Session::hint_words() const
+{
+    const auto id = text_of(hint_);
+    return id && camera_ != Camera::Black ? language().text(*id) : std::string();
 }
 
 /// One sentence about the camera, and one about its pictures where it takes some: nobody has to ask what becomes of
@@ -71,7 +88,8 @@ void Session::refresh_camera()
         say(TextId::camera_black);
         break;
     case Camera::None:
-        say(TextId::camera_none);
+        state_.reader = camera_device_.empty() ? language().text(TextId::camera_none)
+                                               : language().fill(TextId::camera_none_at, {{"device", camera_device_}});
         break;
     case Camera::Unplugged:
         say(TextId::camera_unplugged);
@@ -94,7 +112,7 @@ void Session::refresh_camera()
     else
         state_.camera.reset();
     if (state_.camera)
-        state_.camera->hint = language().text(text_of(hint_));
+        state_.camera->hint = hint_words();
 }
 
 } // namespace kiosk

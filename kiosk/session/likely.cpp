@@ -55,7 +55,7 @@ bool Session::consider(const Likely& likely)
     likely_ = std::move(products);
     likely_numbers_ = numbers;
     go(ScreenId::LikelyProduct);
-    say(Notice::Tone::Found, TextId::notice_likely);
+    say(Notice::Tone::Found, likely_.size() == 1 ? TextId::notice_likely_one : TextId::notice_likely);
     refresh();
     return true;
 }

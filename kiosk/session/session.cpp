@@ -5,6 +5,8 @@
 #include "ui/words/rule_words.h"
 
 #include <algorithm>
+#include <cstddef>
+#include <string>
 
 namespace kiosk {
 
@@ -83,9 +85,20 @@ void Session::say_demo()
     say(Notice::Tone::Quiet, TextId::notice_demo);
 }
 
-void Session::say_settings_broken()
+void Session::say_settings_broken(std::span<const std::size_t> lines)
 {
-    say(Notice::Tone::Refused, TextId::notice_settings);
+    constexpr std::size_t most = 5; // more than people count
+    if (lines.empty())
+        return say(Notice::Tone::Refused, TextId::notice_settings_file);
+    std::string named;
+    for (const std::size_t line : lines.first(std::min(most, lines.size())))
+        named += (named.empty() ? "" : ", ") + std::to_string(line);
+    if (lines.size() > most)
+        named += " ...";
+    if (lines.size() == 1)
+        say(Notice::Tone::Refused, TextId::notice_settings, {{"line", named}});
+    else
+        say(Notice::Tone::Refused, TextId::notice_settings_lines, {{"lines", named}});
 }
 
 void Session::say_language_broken()
@@ -154,7 +167,7 @@ void Session::answer(const Scanned& scanned)
         break;
     case Answer::Unreadable:
         leave_not_found();
-        say(Notice::Tone::Refused, TextId::notice_unreadable);
+        say(Notice::Tone::Refused, scanned.code.empty() ? TextId::notice_other_code : TextId::notice_unreadable);
         break;
     }
 }

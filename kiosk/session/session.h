@@ -61,6 +61,8 @@ public:
         WrongFormat,
     };
     void camera_is(Camera camera);
+    /// The device that somebody asked for by name, for the words about it; empty where nobody did.
+    void camera_named(std::string device);
     /// What the camera sees now, and what to do about it; shown while it takes pictures.
     void camera_sees(const Frame& small, Hint hint);
     /// What the camera may see, where it is not sure. Where the next package is awaited and the catalog has one to four
@@ -94,8 +96,8 @@ public:
     /// Says once, visibly, that these are invented products.
     void say_demo();
 
-    /// Says that a line of the settings could not be taken.
-    void say_settings_broken();
+    /// Says that lines of the settings could not be taken; without lines, that the file could not be read.
+    void say_settings_broken(std::span<const std::size_t> lines);
 
     /// Says that a language file could not be used.
     void say_language_broken();
@@ -220,6 +222,7 @@ private:
     void refresh_why();
     void refresh_words();
     void refresh_camera();
+    [[nodiscard]] std::string hint_words() const;
 
     catalog::Store* store_;
     Desk* desk_ = nullptr; ///< nothing: no touch reaches it
@@ -244,6 +247,7 @@ private:
     Now now_ = [] { return TimePoint{}; };
     unsigned taken_ = 0;
     Camera camera_ = Camera::Off;
+    std::string camera_device_;
     Hint hint_ = Hint::Aim;
 };
 

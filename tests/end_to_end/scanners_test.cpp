@@ -158,7 +158,7 @@ TEST_CASE("end to end: a hostile code changes nothing but what is said of it")
         station.press(code.keys);
         const auto answer = station.answer(++nth);
         REQUIRE(answer);
-        CHECK(notice_of(*answer) == "That was no product code. Please scan once more.");
+        CHECK(notice_of(*answer).starts_with("That was no product code."));
         const auto frame = station.frame_of_notice(answer->notice);
         REQUIRE(frame);
         CHECK(frame->screen == before->screen);

@@ -11,8 +11,8 @@
 namespace ui {
 namespace {
 
-constexpr TextId hints[] = {TextId::camera_aim, TextId::camera_closer, TextId::camera_back, TextId::camera_hold_still,
-                            TextId::camera_turn};
+constexpr TextId hints[] = {TextId::camera_aim,        TextId::camera_closer, TextId::camera_back,
+                            TextId::camera_hold_still, TextId::camera_turn,   TextId::camera_whole};
 
 /// The room for any of the hints.
 float hint_height(const Ui& ui, float width)
@@ -74,7 +74,8 @@ void draw_corner(const Ui& ui, const State& state, Area corner)
 {
     draw_picture(ui, state, corner.cut_top(picture_height(state, corner.width())));
     corner.cut_top(ui.look.sizes.unit);
-    text(ui, state.camera->hint, Style::Bar, corner, Align::Centre);
+    if (!state.camera->hint.empty())
+        text(ui, state.camera->hint, Style::Bar, corner, Align::Centre);
 }
 
 } // namespace
@@ -123,7 +124,8 @@ std::optional<Block> camera_large(const Ui& ui, const State& state, float width,
                  [&ui, &state, wide = picture.width(), high = picture.height()](Area area) {
                      draw_picture(ui, state, Area{area.cut_top(high)}.cut_left(wide));
                      area.cut_top(ui.look.sizes.unit);
-                     text(ui, state.camera->hint, Style::Bar, area);
+                     if (!state.camera->hint.empty())
+                         text(ui, state.camera->hint, Style::Bar, area);
                  },
                  false, ui.look.sizes.gap};
 }

@@ -41,8 +41,8 @@ TEST_CASE("guidance: the right word for one frame")
         {"smeared though it seems to stand", {true, false, false, {true, 300, 0.25F, 0.2F}}, Hint::HoldStill},
         {"so near that it is not sharp", {true, false, false, {true, 700, 0.55F, 0.2F}}, Hint::Back},
         {"larger than the picture", {true, true, false, {true, 1200, 0.94F, 0.6F}}, Hint::Back},
-        {"all is well, and yet not read: bent, or it shines", {true, false, false, good}, Hint::Turn},
-        {"read", {true, false, true, good}, Hint::Aim},
+        {"all is well, and yet not read: bent, or it shines", {true, false, false, good}, Hint::Whole},
+        {"read", {true, false, true, good}, Hint::Done},
     };
     for (const auto& c : cases) {
         CAPTURE(c.why);
@@ -67,6 +67,33 @@ TEST_CASE("guidance: words do not flicker")
     CHECK(after(Milliseconds{100}, closer) == Hint::HoldStill);
     CHECK(after(Milliseconds{500}, closer) == Hint::HoldStill); // sure, but the other was shown for 600 ms only
     CHECK(after(Milliseconds{400}, closer) == Hint::Closer);
-    guidance.rest();
-    CHECK(after(Milliseconds{100}, {}) == Hint::Aim);
+}
+
+TEST_CASE("guidance: what helps a package that lies still stays when nothing moves any more")
+{
+    struct Case {
+        const char* why;
+        WhatIsSeen seen;
+        Hint at_rest;
+    };
+    const Case cases[] = {
+        {"part of the bars is hidden", {true, false, false, good}, Hint::Whole},
+        {"far away", closer, Hint::Closer},
+        {"read", {true, false, true, good}, Hint::Done},
+        {"nothing holds a thing still that is no package", {true, false, false, none}, Hint::Aim},
+        {"nothing left to hold still", moving, Hint::Aim},
+    };
+    for (const auto& c : cases) {
+        CAPTURE(c.why);
+        Guidance guidance;
+        TimePoint now{std::chrono::hours{1}};
+        for (int i = 0; i < 20; ++i)
+            (void)guidance.see(c.seen, now += Milliseconds{100});
+        CHECK(guidance.see(c.seen, now) == hint_for(c.seen));
+        guidance.rest();
+        CHECK(guidance.see(c.seen, now) == c.at_rest);
+        for (int i = 0; i < 20; ++i)
+            (void)guidance.see({}, now += Milliseconds{100}); // it is taken away
+        CHECK(guidance.see({}, now) == Hint::Aim);
+    }
 }

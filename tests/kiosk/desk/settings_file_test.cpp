@@ -69,6 +69,7 @@ TEST_CASE("settings file: what cannot be read is a fault, and the defaults hold"
         const auto said = kiosk::settings_trouble(read, language("en"));
         CHECK(said.front().starts_with(c.file));
         CHECK(said.front().ends_with("."));
+        CHECK(kiosk::lines_with_faults(read).empty());
     }
 }
 
@@ -81,6 +82,7 @@ TEST_CASE("settings file: a fault is one sentence with file, line, key, what was
               "station.conf, line 2, aims: found \"clas\", expected class, label_2016 or label_older.",
               "station.conf, line 4, unit_price_rounding: found \"unit_price_rounding =\", expected this key once.",
               "station.conf, line 5: found \"x\", expected key = value."});
+    CHECK(kiosk::lines_with_faults(read) == std::vector<std::size_t>{2, 4, 5});
     CHECK(kiosk::settings_trouble(read, language("es")).front() ==
           "station.conf, línea 2, aims: dice \"clas\", se esperaba class, label_2016 o label_older.");
 }

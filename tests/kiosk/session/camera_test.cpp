@@ -44,6 +44,28 @@ TEST_CASE("session: what there is to say about the camera, and what becomes of i
     CHECK(station.state().reader.empty());
 }
 
+TEST_CASE("session: a camera that was asked for by name is missed by name")
+{
+    Station station;
+    station.session.camera_named("/dev/video9");
+    station.session.camera_is(Camera::None);
+    CHECK(station.state().reader ==
+          "There is no camera at /dev/video9: plug it in, or name another one in the settings.");
+}
+
+TEST_CASE("session: no hint stands beside what says otherwise")
+{
+    Station station;
+    station.session.camera_is(Camera::Black);
+    station.session.camera_sees(small_frame(0), Hint::Aim);
+    REQUIRE(station.state().camera);
+    CHECK(station.state().camera->hint.empty());
+    station.session.camera_is(Camera::Ready);
+    CHECK_FALSE(station.state().camera->hint.empty());
+    station.session.camera_sees(small_frame(7), Hint::Done);
+    CHECK(station.state().camera->hint.empty());
+}
+
 TEST_CASE("session: the camera's picture is shown while it takes some, with what to do")
 {
     Station station;
@@ -52,7 +74,7 @@ TEST_CASE("session: the camera's picture is shown while it takes some, with what
     station.session.camera_is(Camera::Ready);
     CHECK_FALSE(station.state().camera);
     std::set<std::string> hints;
-    for (const auto hint : {Hint::Aim, Hint::Closer, Hint::Back, Hint::HoldStill, Hint::Turn}) {
+    for (const auto hint : {Hint::Aim, Hint::Closer, Hint::Back, Hint::HoldStill, Hint::Turn, Hint::Whole}) {
         station.session.camera_sees(small_frame(7), hint);
         REQUIRE(station.state().camera);
         CHECK(hints.insert(station.state().camera->hint).second);

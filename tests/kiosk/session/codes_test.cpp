@@ -44,10 +44,10 @@ TEST_CASE("codes: numbers that name no product are told apart, and the screen st
         {"a case: indicator 1", "19520000000018",
          "19520000000018 is the number of a case. Scan the package inside it."},
         {"a wrong check digit", "9520000000012", "That was no product code. Please scan once more."},
-        {"letters", "HELLO", "That was no product code. Please scan once more."},
-        {"nothing", "", "That was no product code. Please scan once more."},
+        {"letters", "HELLO", "That was no product code. Scan the bars with a number below them."},
+        {"nothing", "", "That was no product code. Scan the bars with a number below them."},
         {"a web address of a QR code", "https://example.org/?g=9520000000011",
-         "That was no product code. Please scan once more."},
+         "That was no product code. Scan the bars with a number below them."},
         {"a thousand digits", std::string(1'000, '7'), "That was no product code. Please scan once more."},
     };
     for (const auto screen : {ScreenId::Welcome, ScreenId::Pair, ScreenId::PickAisle})

@@ -72,6 +72,6 @@ TEST_CASE("desk camera: a camera that gives no picture, and none at all")
     none.touch(ui::OpenDesk{});
     CHECK_FALSE(none.offers(TextId::desk_camera));
     none.touch(ui::OpenCamera{});
-    CHECK(none.lead() == "No camera");
+    CHECK(none.lead() == "There is no camera: plug one in.");
     CHECK_FALSE(none.offers(TextId::desk_keep_picture));
 }

@@ -8,7 +8,8 @@ namespace {
 
 using ui::Side;
 
-const std::string unreadable = "That was no product code. Please scan once more.";
+const std::string torn = "That was no product code. Please scan once more.";
+const std::string other = "That was no product code. Scan the bars with a number below them.";
 
 } // namespace
 
@@ -78,20 +79,20 @@ TEST_CASE("more than digits: what names no product says so, whatever it is wrapp
          "\x1d"
          "0209520000000011"
          "3712",
-         unreadable},
-        {"a page", "https://example.org/oats", unreadable},
-        {"a page with a number in it", "https://example.org/?g=9520000000011", unreadable},
+         other},
+        {"a page", "https://example.org/oats", other},
+        {"a page with a number in it", "https://example.org/?g=9520000000011", other},
         {"a date that a reader vouched for is no short number",
          "\x1d"
          "12345670",
-         unreadable},
+         other},
         // 11 digits: without the first one or without the check digit. One in ten of the second kind passes as the
         // first.
-        {"UPC-A without its first digit", "63002000055", unreadable},
-        {"UPC-A without its zero", "12345678905", unreadable},
-        {"UPC-A without its check digit", "16300200005", unreadable},
-        {"UPC-E without its first digit", "6300255", unreadable},
-        {"UPC-E without first and check digit", "630025", unreadable},
+        {"UPC-A without its first digit", "63002000055", torn},
+        {"UPC-A without its zero", "12345678905", torn},
+        {"UPC-A without its check digit", "16300200005", torn},
+        {"UPC-E without its first digit", "6300255", torn},
+        {"UPC-E without first and check digit", "630025", torn},
     };
     for (const auto& c : cases) {
         CAPTURE(c.why);
@@ -137,7 +138,7 @@ TEST_CASE("more than digits: a hostile code changes nothing but what is said of 
     for (const auto& c : cases) {
         CAPTURE(c.why);
         station.scan(c.text);
-        CHECK(station.notice() == "Eso no era un código de producto. Escanee otra vez, por favor.");
+        CHECK(station.notice().starts_with("Eso no era un código de producto."));
         CHECK(station.state().notice.tone == ui::Notice::Tone::Refused);
         CHECK(station.state().screen == before.screen);
         CHECK(station.session.language().code() == "es");

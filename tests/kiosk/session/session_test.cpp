@@ -252,8 +252,20 @@ TEST_CASE("session: what the leader chose holds for every comparison and every l
     REQUIRE(fat != rows.end());
     CHECK(fat->first);
     CHECK(fat->aim == core::Aim::Neither);
-    session.say_settings_broken();
-    CHECK(session.state().notice.words.find("settings") != std::string::npos);
+}
+
+TEST_CASE("session: says which lines of the settings could not be used, and where the file could not be read")
+{
+    const auto said = [](std::vector<std::size_t> lines) {
+        Station station;
+        station.session.say_settings_broken(lines);
+        return station.state().notice.words;
+    };
+    CHECK(said({}) == "The settings file could not be read. The usual values hold for now.");
+    CHECK(said({3}) == "Line 3 of the settings file could not be used. Its usual value holds for now.");
+    CHECK(said({3, 5, 9}) == "Lines 3, 5, 9 of the settings file could not be used. Their usual values hold for now.");
+    CHECK(said({1, 2, 3, 4, 5, 6}) ==
+          "Lines 1, 2, 3, 4, 5 ... of the settings file could not be used. Their usual values hold for now.");
 }
 
 } // namespace test

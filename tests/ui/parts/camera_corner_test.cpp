@@ -54,8 +54,8 @@ TEST_CASE("camera corner: nothing else moves when the hint changes, or when it c
             test::Headless screen(size, 100, code);
             screen.frame(with_camera(ScreenId::Welcome, TextId::camera_aim, code));
             const auto before = screen.notes();
-            for (const auto hint :
-                 {TextId::camera_closer, TextId::camera_back, TextId::camera_hold_still, TextId::camera_turn}) {
+            for (const auto hint : {TextId::camera_closer, TextId::camera_back, TextId::camera_hold_still,
+                                    TextId::camera_turn, TextId::camera_whole}) {
                 screen.frame(with_camera(ScreenId::Welcome, hint, code));
                 REQUIRE(screen.notes().size() == before.size());
                 REQUIRE(picture(screen));

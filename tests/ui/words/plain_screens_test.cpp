@@ -51,7 +51,9 @@ constexpr TextId notices[] = {
     TextId::notice_which,          TextId::notice_likely,
     TextId::notice_started_over,   TextId::notice_taken_back,
     TextId::notice_reloaded,       TextId::notice_demo,
-    TextId::notice_settings,       TextId::notice_language,
+    TextId::notice_settings,       TextId::notice_settings_lines,
+    TextId::notice_settings_file,  TextId::notice_other_code,
+    TextId::notice_likely_one,     TextId::notice_language,
     TextId::notice_catalog_broken, TextId::notice_scanner_refused,
     TextId::notice_scanner_busy,   TextId::notice_scanner_no_port,
 };
