@@ -46,7 +46,7 @@ std::unique_ptr<CameraSource> camera_for(const CameraChoices& choices, const std
         options.device = choices.which;
     options.turn = {choices.rotate / 90, choices.mirror == Mirror::Camera};
     options.power_line_hz = choices.power_line_hz;
-    const SightChoices sights{ui::CameraView::most_pixels, choices.mirror == Mirror::Picture};
+    const SightChoices sights{ui::GreyPicture::most_pixels, choices.mirror == Mirror::Picture};
     return std::make_unique<CameraSource>(std::move(options), scans, &Window::wake, AttentionLimits{}, sights);
 }
 

@@ -264,7 +264,7 @@ void Loop::follow_camera()
         frames_due_ = frames_to_settle;
     }
     if (const auto sight = parts_.camera->sight()) {
-        parts_.session.camera_sees(sight->small, sight->hint);
+        parts_.session.camera_sees(*sight);
         if (ui::shows_camera(parts_.session.state()))
             frames_due_ = std::max(frames_due_, 1);
     }

@@ -93,7 +93,8 @@ void CameraSource::show(const Frame& frame)
     if (sights_.most_pixels <= 0 || (!fell_asleep && (!awake || frame.when - shown_at_ < sights_.every)))
         return;
     shown_at_ = frame.when;
-    CameraSight sight{small_picture(frame.view(), sights_.most_pixels, sights_.mirrored), Hint::Aim};
+    CameraSight sight{small_picture(frame.view(), sights_.most_pixels, sights_.mirrored),
+                      middle_of(frame.view(), sights_.most_pixels, sights_.mirrored), Hint::Aim};
     if (awake) {
         constexpr Milliseconds just{1500};
         const bool read = read_at_ != TimePoint{} && frame.when - read_at_ < just;

@@ -3,6 +3,7 @@
 
 #include "kiosk/camera/added_up.h"
 #include "kiosk/camera/attention.h"
+#include "kiosk/camera/camera_sight.h"
 #include "kiosk/camera/capture.h"
 #include "kiosk/camera/doubt.h"
 #include "kiosk/camera/guidance.h"
@@ -26,12 +27,6 @@ struct CameraStatus {
     bool black = false;         ///< nothing but black for some seconds
     bool small = false;         ///< its pictures have fewer pixels than bars at arm's length need
     bool operator==(const CameraStatus&) const = default;
-};
-
-/// What people are shown of the camera. It lives in memory, until the next one comes.
-struct CameraSight {
-    Frame small; ///< what it sees, with few pixels
-    Hint hint = Hint::Aim;
 };
 
 /// How small pictures for the screen are made.

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstddef>
 
 namespace kiosk {
 namespace {
@@ -35,6 +36,21 @@ Frame small_picture(const GreyView& picture, int most_pixels, bool mirrored)
         for (int x = 0; x < small.width; ++x)
             small.pixels.push_back(mean_of(picture, step * (mirrored ? small.width - 1 - x : x), step * y, step));
     return small;
+}
+
+Frame middle_of(const GreyView& picture, int most_pixels, bool mirrored)
+{
+    if (picture.pixels == nullptr || picture.width <= 0 || picture.height <= 0 || most_pixels <= 0)
+        return {};
+    const double times = std::sqrt(static_cast<double>(picture.width) * picture.height / most_pixels);
+    GreyView middle = picture;
+    if (times > 1) {
+        middle.width = std::max(1, static_cast<int>(picture.width / times));
+        middle.height = std::max(1, static_cast<int>(picture.height / times));
+        middle.pixels += static_cast<std::ptrdiff_t>(picture.stride) * ((picture.height - middle.height) / 2) +
+                         (picture.width - middle.width) / 2;
+    }
+    return small_picture(middle, most_pixels, mirrored);
 }
 
 } // namespace kiosk

@@ -38,6 +38,11 @@ std::optional<TextId> text_of(Hint hint)
     return std::nullopt;
 }
 
+ui::GreyPicture to_show(const Frame& frame)
+{
+    return {frame.width, frame.height, std::make_shared<const std::vector<std::uint8_t>>(frame.pixels)};
+}
+
 } // namespace
 
 void Session::camera_named(std::string device)
@@ -51,15 +56,14 @@ void Session::camera_is(Camera camera)
     refresh();
 }
 
-void Session::camera_sees(const Frame& small, Hint hint)
+void Session::camera_sees(const CameraSight& sight)
 {
     if (!takes_pictures(camera_))
         return;
     // While a page is read aloud its words stay: other ones would begin the reading anew.
     if (!state_.camera || state_.voice.mode != ui::VoiceMode::Reading)
-        hint_ = hint;
-    state_.camera = ui::CameraView{small.width, small.height,
-                                   std::make_shared<const std::vector<std::uint8_t>>(small.pixels), hint_words()};
+        hint_ = sight.hint;
+    state_.camera = ui::CameraView{to_show(sight.small), to_show(sight.middle), hint_words()};
 }
 
 /// Of a black picture the sentence about the camera says what to do.

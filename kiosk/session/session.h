@@ -4,7 +4,7 @@
 #include "catalog/bundle/manifest.h"
 #include "catalog/store/search.h"
 #include "catalog/store/store.h"
-#include "kiosk/camera/frame.h"
+#include "kiosk/camera/camera_sight.h"
 #include "kiosk/camera/guidance.h"
 #include "kiosk/camera/likely.h"
 #include "kiosk/clock.h"
@@ -64,7 +64,7 @@ public:
     /// The device that somebody asked for by name, for the words about it; empty where nobody did.
     void camera_named(std::string device);
     /// What the camera sees now, and what to do about it; shown while it takes pictures.
-    void camera_sees(const Frame& small, Hint hint);
+    void camera_sees(const CameraSight& sight);
     /// What the camera may see, where it is not sure. Where the next package is awaited and the catalog has one to four
     /// of these products, the station asks whether it is one of them; it never chooses. Returns whether it asks now.
     /// Does not ask about what a person or a scan has just answered, and not while a page is read aloud.

@@ -76,7 +76,7 @@ public:
         small.width = small.height = 4;
         small.pixels.assign(16, 99);
         station.session.camera_is(kiosk::Session::Camera::Ready);
-        station.session.camera_sees(small, hint);
+        station.session.camera_sees({small, small, hint});
         now_ += later;
         settle();
     }

@@ -249,7 +249,8 @@ ui::CameraView camera_view(const std::string& hint, int width, int height)
     for (int y = 0; y < height; ++y)
         for (int x = 0; x < width; ++x)
             grey.push_back(static_cast<std::uint8_t>(x % 3 == 0 && y > height / 3 ? 30 : 80 + 150 * x / width));
-    return {width, height, std::make_shared<const std::vector<std::uint8_t>>(grey), hint};
+    const ui::GreyPicture picture{width, height, std::make_shared<const std::vector<std::uint8_t>>(grey)};
+    return {picture, picture, hint};
 }
 
 ui::State label_state(const core::Product& product, const ui::Language& language)

@@ -27,8 +27,8 @@ float picture_height(const State& state, float width)
 {
     // Pictures of another shape are no higher than wide ones: they get narrower.
     constexpr float highest = 0.5625F;
-    return std::floor(std::min(width * highest, width * static_cast<float>(state.camera->height) /
-                                                    static_cast<float>(std::max(1, state.camera->width))));
+    return std::floor(std::min(width * highest, width * static_cast<float>(state.camera->whole.height) /
+                                                    static_cast<float>(std::max(1, state.camera->whole.width))));
 }
 
 float inner_width(const Ui& ui, float width)
@@ -63,9 +63,9 @@ float corner_height(const Ui& ui, const State& state, float inner)
 /// The picture with its guide, in the middle of the room.
 void draw_picture(const Ui& ui, const State& state, const Area& room)
 {
-    const Area picture = picture_area(*state.camera, room);
+    const Area picture = picture_area(state.camera->whole, room);
     canvas().AddRectFilled(room.low, room.high, ui.look.theme.hairline);
-    grey_picture(*state.camera, picture);
+    grey_picture(state.camera->whole, picture);
     guide(ui, picture);
     ui.notes.push_back({ui.language.text(TextId::camera_picture), Role::Picture, std::nullopt, room.low, room.high});
 }
@@ -76,6 +76,40 @@ void draw_corner(const Ui& ui, const State& state, Area corner)
     corner.cut_top(ui.look.sizes.unit);
     if (!state.camera->hint.empty())
         text(ui, state.camera->hint, Style::Bar, corner, Align::Centre);
+}
+
+/// Whether no word below a large picture is wider than it.
+bool words_fit_in(const Ui& ui, float width)
+{
+    const auto fits = [&](TextId id) { return widest_word(ui, ui.language.text(id), Style::Bar) <= width; };
+    return std::ranges::all_of(hints, fits) && fits(TextId::camera_middle);
+}
+
+float large_words_height(const Ui& ui, float width)
+{
+    return std::max(hint_height(ui, width),
+                    text_height(ui, ui.language.text(TextId::camera_middle), Style::Bar, width));
+}
+
+/// The whole picture, and below it what to do.
+void draw_whole(const Ui& ui, const State& state, Area area, float high)
+{
+    const Area room = area.cut_top(high);
+    draw_picture(ui, state, Area{room}.cut_left(picture_area(state.camera->whole, room).width()));
+    area.cut_top(ui.look.sizes.unit);
+    if (!state.camera->hint.empty())
+        text(ui, state.camera->hint, Style::Bar, area);
+}
+
+/// The middle, larger than it is, and below it what it is.
+void draw_middle(const Ui& ui, const State& state, Area area, float high)
+{
+    const Area room = area.cut_top(high);
+    const auto& middle = state.camera->middle;
+    const Area picture = Area{room}.cut_left(picture_area(middle, room).width());
+    grey_picture(middle, picture_area(middle, picture));
+    area.cut_top(ui.look.sizes.unit);
+    text(ui, ui.language.text(TextId::camera_middle), Style::Bar, area);
 }
 
 } // namespace
@@ -118,16 +152,20 @@ std::optional<Block> camera_large(const Ui& ui, const State& state, float width,
 {
     if (!state.camera || !state.camera->has_picture())
         return std::nullopt;
-    const float words = hint_height(ui, width) + ui.look.sizes.unit;
-    const Area picture = picture_area(*state.camera, {{0, 0}, {width, std::max(1.0F, height - words)}});
-    return Block{picture.height() + words,
-                 [&ui, &state, wide = picture.width(), high = picture.height()](Area area) {
-                     draw_picture(ui, state, Area{area.cut_top(high)}.cut_left(wide));
-                     area.cut_top(ui.look.sizes.unit);
-                     if (!state.camera->hint.empty())
-                         text(ui, state.camera->hint, Style::Bar, area);
+    const float gap = ui.look.sizes.gap;
+    const float half = std::floor((width - gap) / 2);
+    const bool both = state.camera->middle.can_be_drawn() && words_fit_in(ui, half);
+    const float wide = both ? half : width;
+    const float words = large_words_height(ui, wide) + ui.look.sizes.unit;
+    const float high = picture_area(state.camera->whole, {{0, 0}, {wide, std::max(1.0F, height - words)}}).height();
+    return Block{high + words,
+                 [&ui, &state, wide, high, gap, both](Area area) {
+                     draw_whole(ui, state, area.cut_left(wide), high);
+                     area.cut_left(gap);
+                     if (both)
+                         draw_middle(ui, state, area.cut_left(wide), high);
                  },
-                 false, ui.look.sizes.gap};
+                 false, gap};
 }
 
 } // namespace ui

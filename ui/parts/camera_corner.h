@@ -23,8 +23,8 @@ namespace ui {
 /// right. It is as high for each hint: nothing moves when that changes.
 void set_beside_camera(const Ui& ui, const State& state, float width, std::vector<Block>& blocks);
 
-/// The picture as large as a place of that width and height allows, with the hint below it, for the leader's test
-/// picture. Nothing where there is none.
+/// The picture, and beside it its middle pixel by pixel, as large as a place of that width and height allows, with
+/// words below them, for the leader's test picture. Nothing where there is none.
 [[nodiscard]] std::optional<Block> camera_large(const Ui& ui, const State& state, float width, float height);
 
 } // namespace ui

@@ -7,7 +7,9 @@
 #include "ui/widgets/button.h"
 #include "ui/widgets/text.h"
 
+#include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <utility>
 
 namespace ui {
@@ -115,6 +117,16 @@ void add_lines(const Ui& ui, const DeskPage& page, float width, std::vector<Bloc
         }
 }
 
+/// The camera's picture takes the room that the others leave: what can be done with it stands below it, on the same
+/// page if possible.
+void add_picture(const Ui& ui, const State& state, const Area& body, float height_below, std::vector<Block>& blocks)
+{
+    constexpr float least = 0.3F; // of the page
+    const float rest = body.height() - height_of(blocks) - height_below - 2 * ui.look.sizes.gap;
+    if (auto picture = camera_large(ui, state, body.width(), std::max(rest, least * body.height())))
+        blocks.push_back(std::move(*picture));
+}
+
 } // namespace
 
 void desk_screen(const Ui& ui, const State& state, Actions& asked)
@@ -130,20 +142,19 @@ void desk_screen(const Ui& ui, const State& state, Actions& asked)
         add_words(ui, words, Style::Text, Role::Text, width, sizes.unit, blocks);
     add_fingerprint(ui, page, width, blocks);
     add_length(ui, page, width, blocks);
-    constexpr float part_for_picture = 0.6F; // what can be done with it stands below
-    if (page.camera)
-        if (auto picture = camera_large(ui, state, width, part_for_picture * frame.body.height()))
-            blocks.push_back(std::move(*picture));
-    add_buttons(ui, page, width, asked, blocks);
+    std::vector<Block> below;
+    add_buttons(ui, page, width, asked, below);
     std::vector<Choice> choices;
     for (const auto& choice : page.choices)
         choices.push_back({choice.name, choice.detail, [&choice, &asked] { asked.push_back(AskDesk{choice.asked}); }});
     auto rows = list_blocks(ui, choices, width, page.one_column ? 1 : 3);
     if (!rows.empty())
         rows.front().gap = sizes.gap;
-    for (auto& row : rows)
-        blocks.push_back(std::move(row));
-    add_lines(ui, page, width, blocks);
+    std::ranges::move(rows, std::back_inserter(below));
+    add_lines(ui, page, width, below);
+    if (page.camera)
+        add_picture(ui, state, frame.body, height_of(below), blocks);
+    std::ranges::move(below, std::back_inserter(blocks));
     const Paging paging = draw_page(blocks, frame.body, state.page);
     close_frame(ui, state, frame, paging, asked);
 }

@@ -14,7 +14,7 @@ ImU32 grey_of(std::uint8_t level)
 
 } // namespace
 
-Area picture_area(const CameraView& view, const Area& room)
+Area picture_area(const GreyPicture& view, const Area& room)
 {
     const float shape = static_cast<float>(view.width) / static_cast<float>(std::max(1, view.height));
     const float width = std::floor(std::min(room.width(), room.height() * shape));
@@ -22,9 +22,9 @@ Area picture_area(const CameraView& view, const Area& room)
     return {{left, room.low.y}, {left + width, room.low.y + std::floor(width / shape)}};
 }
 
-void grey_picture(const CameraView& view, const Area& area)
+void grey_picture(const GreyPicture& view, const Area& area)
 {
-    if (!view.has_picture())
+    if (!view.can_be_drawn())
         return;
     const int across = view.width - 1;
     const int down = view.height - 1;

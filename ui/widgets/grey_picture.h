@@ -7,9 +7,9 @@
 namespace ui {
 
 /// The largest area of the picture's shape within `room`, in its middle and at its top.
-[[nodiscard]] Area picture_area(const CameraView& view, const Area& room);
+[[nodiscard]] Area picture_area(const GreyPicture& view, const Area& room);
 
 /// Fills the area with the picture. Draws nothing where there is none.
-void grey_picture(const CameraView& view, const Area& area);
+void grey_picture(const GreyPicture& view, const Area& area);
 
 } // namespace ui

@@ -33,7 +33,7 @@ namespace ui {
     X(notice_settings) X(notice_settings_lines) X(notice_settings_file) X(notice_language) X(notice_scanner_refused) X(notice_scanner_busy) X(notice_scanner_no_port) \
     X(notice_catalog_broken) X(camera_ready) X(camera_private) X(camera_small) X(camera_black) X(camera_none) \
     X(camera_none_at) X(camera_unplugged) X(camera_stalled) X(camera_busy) X(camera_refused) X(camera_format) X(camera_picture) \
-    X(camera_aim) X(camera_closer) X(camera_back) X(camera_hold_still) X(camera_turn) X(camera_whole) \
+    X(camera_middle)     X(camera_aim) X(camera_closer) X(camera_back) X(camera_hold_still) X(camera_turn) X(camera_whole) \
     /* Not found, which of two, choose by name */ \
     X(not_found_title) X(not_found_code) X(not_found_what_to_do) X(not_found_read_package) X(which_title) \
     X(which_lead) X(likely_title) X(likely_title_one) X(likely_lead) X(likely_none) X(likely_none_one) \

@@ -34,3 +34,22 @@ TEST_CASE("small picture: pixels are means, and a mirror swaps left and right")
     CHECK(small_picture(view, 4, false).pixels == std::vector<std::uint8_t>{25, 90, 0, 50});
     CHECK(small_picture(view, 4, true).pixels == std::vector<std::uint8_t>{90, 25, 50, 0});
 }
+
+TEST_CASE("middle: the pixels of the picture as they are, in its shape, swapped as in a mirror")
+{
+    std::vector<std::uint8_t> pixels;
+    for (int y = 0; y < 40; ++y)
+        for (int x = 0; x < 80; ++x)
+            pixels.push_back(static_cast<std::uint8_t>(x + y));
+    const kiosk::GreyView view{pixels.data(), 80, 40, 80};
+    const auto middle = kiosk::middle_of(view, 50, false);
+    REQUIRE(middle.width == 10);
+    REQUIRE(middle.height == 5);
+    CHECK(middle.pixels.front() == 35 + 17);
+    CHECK(middle.pixels[1] == 36 + 17);
+    CHECK(middle.pixels.back() == 44 + 21);
+    CHECK(kiosk::middle_of(view, 50, true).pixels.front() == 44 + 17);
+    CHECK(kiosk::middle_of(view, 80 * 40, false).pixels == pixels); // all of it has room
+    CHECK(kiosk::middle_of({}, 50, false).pixels.empty());
+    CHECK(kiosk::middle_of({pixels.data(), 80, 40, 80}, 0, false).pixels.empty());
+}

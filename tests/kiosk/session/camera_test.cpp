@@ -21,6 +21,11 @@ kiosk::Frame small_frame(std::uint8_t grey)
     return frame;
 }
 
+kiosk::CameraSight sight(std::uint8_t grey, Hint hint)
+{
+    return {small_frame(grey), small_frame(grey), hint};
+}
+
 } // namespace
 
 TEST_CASE("session: what there is to say about the camera, and what becomes of its pictures")
@@ -57,30 +62,30 @@ TEST_CASE("session: no hint stands beside what says otherwise")
 {
     Station station;
     station.session.camera_is(Camera::Black);
-    station.session.camera_sees(small_frame(0), Hint::Aim);
+    station.session.camera_sees(sight(0, Hint::Aim));
     REQUIRE(station.state().camera);
     CHECK(station.state().camera->hint.empty());
     station.session.camera_is(Camera::Ready);
     CHECK_FALSE(station.state().camera->hint.empty());
-    station.session.camera_sees(small_frame(7), Hint::Done);
+    station.session.camera_sees(sight(7, Hint::Done));
     CHECK(station.state().camera->hint.empty());
 }
 
 TEST_CASE("session: the camera's picture is shown while it takes some, with what to do")
 {
     Station station;
-    station.session.camera_sees(small_frame(7), Hint::Closer);
+    station.session.camera_sees(sight(7, Hint::Closer));
     CHECK_FALSE(station.state().camera); // it takes none yet
     station.session.camera_is(Camera::Ready);
     CHECK_FALSE(station.state().camera);
     std::set<std::string> hints;
     for (const auto hint : {Hint::Aim, Hint::Closer, Hint::Back, Hint::HoldStill, Hint::Turn, Hint::Whole}) {
-        station.session.camera_sees(small_frame(7), hint);
+        station.session.camera_sees(sight(7, hint));
         REQUIRE(station.state().camera);
         CHECK(hints.insert(station.state().camera->hint).second);
     }
     CHECK(station.state().camera->has_picture());
-    CHECK(station.state().camera->grey->front() == 7);
+    CHECK(station.state().camera->whole.grey->front() == 7);
     const auto english = station.state().camera->hint;
     station.ask(ui::NextLanguage{});
     CHECK(station.state().camera->hint != english);
@@ -93,13 +98,13 @@ TEST_CASE("session: the hint stays while a page is read aloud: another one would
     Station station;
     station.session.voice_is(true);
     station.session.camera_is(Camera::Ready);
-    station.session.camera_sees(small_frame(7), Hint::Closer);
+    station.session.camera_sees(sight(7, Hint::Closer));
     const auto before = station.state().camera->hint;
     station.ask(ui::AskAccess{ui::ReadAloud{}});
-    station.session.camera_sees(small_frame(8), Hint::Turn);
+    station.session.camera_sees(sight(8, Hint::Turn));
     CHECK(station.state().camera->hint == before);
-    CHECK(station.state().camera->grey->front() == 8); // the picture goes on
+    CHECK(station.state().camera->whole.grey->front() == 8); // the picture goes on
     station.session.voice_ended();
-    station.session.camera_sees(small_frame(9), Hint::Turn);
+    station.session.camera_sees(sight(9, Hint::Turn));
     CHECK(station.state().camera->hint != before);
 }

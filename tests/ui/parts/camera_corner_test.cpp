@@ -86,7 +86,7 @@ TEST_CASE("camera corner: words come first where there is no room for both")
     CHECK(largest.says("Two labels"));
     test::Headless usual;
     auto state = with_camera(ScreenId::Welcome, TextId::camera_aim);
-    state.camera->grey = nullptr; // no picture yet
+    state.camera->whole.grey = nullptr; // no picture yet
     usual.frame(state);
     CHECK(picture(usual) == nullptr);
 }
