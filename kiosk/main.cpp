@@ -10,6 +10,7 @@
 #include "kiosk/desk/today.h"
 #include "kiosk/files/data_folder.h"
 #include "kiosk/files/languages.h"
+#include "ui/screens/screens.h"
 
 #include <exception>
 #include <iostream>
@@ -59,6 +60,15 @@ struct Do {
     }
 };
 
+/// For the help.
+std::string screens()
+{
+    std::string names;
+    for (const auto& screen : ui::screens())
+        names.append(names.empty() ? "" : ", ").append(screen.name);
+    return names;
+}
+
 /// For the help, which is there even when the program's data is not.
 std::string languages()
 {
@@ -75,7 +85,7 @@ int main(int argc, char** argv)
 {
     const std::vector<std::string> words(argv + 1, argv + argc);
     try {
-        return std::visit(Do{}, kiosk::read_arguments(words, languages()));
+        return std::visit(Do{}, kiosk::read_arguments(words, languages(), screens()));
     } catch (const std::exception& broken) {
         std::cerr << "pairstand: " << broken.what() << '\n';
         return 2;

@@ -209,15 +209,10 @@ void add_decode(CLI::App& app, DecodeArguments& decode)
                std::string(foot));
 }
 
-void add_render(CLI::App& app, RenderArguments& render, Size& size, Prices& prices, const std::string& languages)
+void add_render(CLI::App& app, RenderArguments& render, Size& size, Prices& prices, const std::string& languages,
+                const std::string& screens)
 {
-    app.add_option(
-           "SCREEN", render.screen,
-           "welcome, one_label, pair, not_found, which_product, find_by_name, pick_aisle, pick_product, prices, "
-           "amounts, why, words, group_view, ways, measure, still_there, likely_product, gallery, those of the leader "
-           "desk (desk, desk_files, desk_file, desk_work, desk_report, desk_key, desk_audit, desk_rule, desk_doubt, "
-           "desk_camera), or all")
-        ->required();
+    app.add_option("SCREEN", render.screen, (screens.empty() ? "" : screens + ", ") + "or all")->required();
     app.add_option("--out", render.out, "the PNG file to write; a folder for all")->required();
     app.add_option("--left", render.left, "code that is scanned first");
     app.add_option("--right", render.right, "code that is scanned second");
@@ -292,7 +287,7 @@ Command ended(const CLI::App& app, const CLI::ParseError& end)
 
 } // namespace
 
-Command read_arguments(std::vector<std::string> arguments, const std::string& languages)
+Command read_arguments(std::vector<std::string> arguments, const std::string& languages, const std::string& screens)
 {
     CLI::App app("Two food labels side by side. Without a command: opens the station.", "pairstand");
     app.set_version_flag("--version", std::string("pairstand ") + PAIRSTAND_VERSION);
@@ -326,7 +321,7 @@ Command read_arguments(std::vector<std::string> arguments, const std::string& la
     add_load(*load_command, load, languages);
     add_compare(*compare_command, compare, compared, languages);
     add_decode(*decode_command, decode);
-    add_render(*render_command, render, picture, drawn, languages);
+    add_render(*render_command, render, picture, drawn, languages, screens);
     add_keys(*keys_command, keys, languages);
     add_seal(*seal_command, seal, languages);
     auto* const export_command = app.add_subcommand("export", "write a catalog as sheets that load again");

@@ -49,8 +49,10 @@ using Command =
     std::variant<StationArguments, LoadArguments, CompareArguments, DecodeArguments, RenderArguments, KeysArguments,
                  SealArguments, InstallArguments, ExportArguments, AuditArguments, Printed, Misused>;
 
-/// Reads the arguments, without the program's name. `languages` are the codes that help names: "en, es".
+/// Reads the arguments, without the program's name. `languages` are the codes that help names: "en, es";
+/// `screens` the names of screens to draw, in the same way.
 /// An option before a command counts for the command.
-[[nodiscard]] Command read_arguments(std::vector<std::string> arguments, const std::string& languages = "");
+[[nodiscard]] Command read_arguments(std::vector<std::string> arguments, const std::string& languages = "",
+                                     const std::string& screens = "");
 
 } // namespace kiosk

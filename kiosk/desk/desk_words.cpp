@@ -161,6 +161,7 @@ DeskPage camera_page(const DeskState& state, const Language& language)
         page.lead.push_back(language.text(TextId::desk_camera_lead));
     else
         page.lead.push_back(language.fill(TextId::desk_camera_read, {{"code", state.read}}));
+    page.one_column = state.picture_folders.size() == 1; // lower than in a narrow column: room for the picture
     for (std::size_t i = 0; state.camera && i < state.picture_folders.size(); ++i)
         page.choices.push_back({language.text(TextId::desk_keep_picture),
                                 language.fill(TextId::desk_keep_into, {{"folder", state.picture_folders[i].string()}}),

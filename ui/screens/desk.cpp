@@ -121,7 +121,7 @@ void add_lines(const Ui& ui, const DeskPage& page, float width, std::vector<Bloc
 /// page if possible.
 void add_picture(const Ui& ui, const State& state, const Area& body, float height_below, std::vector<Block>& blocks)
 {
-    constexpr float least = 0.3F; // of the page
+    constexpr float least = 0.2F; // of the page
     const float rest = body.height() - height_of(blocks) - height_below - 2 * ui.look.sizes.gap;
     if (auto picture = camera_large(ui, state, body.width(), std::max(rest, least * body.height())))
         blocks.push_back(std::move(*picture));

@@ -80,3 +80,18 @@ TEST_CASE("desk: a fingerprint stands in six groups, and its two answers are equ
     CHECK(screen.tap(state, TextId::desk_key_same) == ui::Actions{AskDesk{ui::AnswerKey{true}}});
     CHECK(screen.tap(state, TextId::desk_key_other) == ui::Actions{AskDesk{ui::AnswerKey{false}}});
 }
+
+TEST_CASE("desk: the test picture, its middle and what can be done with it are on one page")
+{
+    const auto state = sample(ScreenId::DeskCamera);
+    REQUIRE(state.camera);
+    for (const ImVec2 size : {ImVec2{1280, 800}, ImVec2{1920, 1080}, ImVec2{800, 1280}}) {
+        test::Headless screen(size);
+        screen.frame(state);
+        CAPTURE(size.x);
+        CAPTURE(screen.words());
+        CHECK(screen.says(state.camera->hint));
+        CHECK(screen.says(test::language("en").text(TextId::camera_middle)));
+        CHECK(screen.tap(state, "Keep this picture") == ui::Actions{AskDesk{ui::KeepPicture{0}}});
+    }
+}

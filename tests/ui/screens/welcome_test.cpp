@@ -116,3 +116,29 @@ TEST_CASE("not found: says which code, what to do, and where the same things sta
     CHECK(spanish.words().starts_with("Aquí no hay etiqueta para este código\nCódigo 09521234567899\n"
                                       "Escanee otro paquete o elija uno por nombre.\nElegir por nombre\n"));
 }
+
+TEST_CASE("welcome: one page holds all of it on a usual screen, with the camera's picture, its words and the desk")
+{
+    for (const std::string code : {"en", "es"})
+        for (const ImVec2 size : {ImVec2{1280, 800}, ImVec2{1920, 1080}, ImVec2{800, 1280}})
+            for (const bool camera : {true, false}) {
+                CAPTURE(code);
+                CAPTURE(size.x);
+                CAPTURE(camera);
+                const auto& language = test::language(code);
+                auto state = test::state_of(ScreenId::Welcome, language);
+                state.desk_open = true;
+                state.by_aisle = true;
+                state.reader = language.text(camera ? TextId::camera_small : TextId::camera_unplugged);
+                if (camera)
+                    state.camera = test::camera_view(language.text(TextId::camera_aim));
+                test::Headless screen(size, 100, code);
+                screen.frame(state);
+                CHECK_FALSE(screen.says(language.text(TextId::button_page_next)));
+                CHECK(screen.says(language.text(TextId::desk_title)));
+                CHECK(screen.says(state.reader));
+                CHECK(screen.says(language.text(TextId::welcome_caution)));
+                CHECK(screen.says(language.text(TextId::camera_picture)) == camera);
+                CHECK(screen.tap(state, TextId::button_by_name) == ui::Actions{ui::FindByName{}});
+            }
+}
