@@ -92,27 +92,38 @@ bool is_sure(const Fit& fit, const Choice& choice, const Layout& layout)
 /// From here on bars are taken for those of a code.
 constexpr double well = 0.9;
 
+/// The bars of a UPC-E of number system 1 are those of the left half of an EAN-13, and of one such half in ten the
+/// check digit is right, too: shapes cannot tell them apart. Packages hardly bear number system 1 (common practice); it
+/// is left to the library, which looks for the light margin behind a code.
+bool may_be_half(const Choice& choice)
+{
+    return choice.best.symbology == core::Symbology::UpcE && choice.best.text.starts_with('1');
+}
+
 /// What a region says: a code that is sure, or the best fit and the code that it would be.
 struct ByShapes {
     std::optional<Reading> sure{};
+    bool half = false; ///< it would be sure, but may be half of another code
     Unsure best{};
     Choice guess{};
 };
 
-/// Returns whether the code is sure.
+/// Returns whether there is nothing more to look for: the code is sure, or may be half of one.
 bool fit_once(const Strip& strip, const Layout& layout, const Start& start, ByShapes& found)
 {
     Fit fit = fit_digits(strip, layout, start);
     Choice choice = choose(fit.evidence, layout);
-    if (is_sure(fit, choice, layout) && is_right(choice.best)) {
+    const bool sure = is_sure(fit, choice, layout) && is_right(choice.best);
+    found.half = sure && may_be_half(choice);
+    if (sure && !found.half) {
         found.sure = std::move(choice.best);
         return true;
     }
-    if (fit.likeness > found.best.fit.likeness) {
+    if (found.half || fit.likeness > found.best.fit.likeness) {
         found.best = {&layout, std::move(fit)};
         found.guess = std::move(choice);
     }
-    return false;
+    return found.half;
 }
 
 constexpr std::array<const Layout*, 3> layouts{&ean_13, &upc_e, &ean_8};
@@ -171,7 +182,7 @@ ByShapes read_by_shapes(const GreyView& picture)
     ByShapes likeliest;
     for (const Region& region : regions) {
         ByShapes found = read_by_shapes(straighten(picture, region));
-        if (found.sure || is_code(found.best.fit))
+        if (found.sure || found.half || is_code(found.best.fit))
             return found;
         if (found.best.fit.likeness > likeliest.best.fit.likeness)
             likeliest = std::move(found);
