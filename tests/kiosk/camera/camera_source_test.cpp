@@ -54,14 +54,14 @@ std::string texts(const std::vector<Scan>& scans)
 // Frames go through the same pipeline as a camera's; only the source element is another.
 TEST_CASE("camera: packages held before it come out as scans, one for each time")
 {
-    Film film;
+    Film film; // each package for so long that a busy machine looks at it twice
     film.add(nothing_held(), 5);
-    film.add(held(Symbology::Ean13, "9521234543213"), 12);
+    film.add(held(Symbology::Ean13, "9521234543213"), 24);
     film.add(nothing_held(), 40); // two seconds away
-    film.add(held(Symbology::Ean13, "9521234543213", 2), 12);
-    film.add(held(Symbology::UpcA, "614141007349"), 12);
-    film.add(held(Symbology::UpcE, "01234565"), 12);
-    film.add(held(Symbology::Ean8, "96385074"), 12);
+    film.add(held(Symbology::Ean13, "9521234543213", 2), 24);
+    film.add(held(Symbology::UpcA, "614141007349"), 24);
+    film.add(held(Symbology::UpcE, "01234565"), 24);
+    film.add(held(Symbology::Ean8, "96385074"), 24);
 
     Every<Scan> scans;
     std::atomic<int> woken = 0;
