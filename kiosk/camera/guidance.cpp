@@ -28,7 +28,11 @@ Hint hint_for(const WhatIsSeen& seen)
 
 Hint Guidance::see(const WhatIsSeen& seen, TimePoint now)
 {
-    const Hint right = hint_for(seen);
+    Hint right = hint_for(seen);
+    // What lies still is what lay there before: it stays read, and bars that were seen are there.
+    const bool still = seen.something && !seen.moves;
+    if (still && (shown_ == Hint::Done || (shown_ == Hint::Whole && right == Hint::Turn)))
+        right = shown_;
     if (right != next_) {
         next_ = right;
         next_since_ = now;

@@ -7,6 +7,7 @@
 
 namespace kiosk {
 
+using ui::ScreenId;
 using ui::TextId;
 
 namespace {
@@ -66,11 +67,13 @@ void Session::camera_sees(const CameraSight& sight)
     state_.camera = ui::CameraView{to_show(sight.small), to_show(sight.middle), hint_words()};
 }
 
-/// Of a black picture the sentence about the camera says what to do.
+/// Of a black picture Welcome says what to do in its sentence about the camera, and the test picture has none.
 std::string Session::hint_words() const
 {
+    if (camera_ == Camera::Black)
+        return state_.screen == ScreenId::DeskCamera ? language().text(TextId::camera_black) : std::string();
     const auto id = text_of(hint_);
-    return id && camera_ != Camera::Black ? language().text(*id) : std::string();
+    return id ? language().text(*id) : std::string();
 }
 
 /// One sentence about the camera, and one about its pictures where it takes some: nobody has to ask what becomes of

@@ -148,7 +148,7 @@ void set_beside_camera(const Ui& ui, const State& state, float width, std::vecto
     blocks.push_back(std::move(both));
 }
 
-std::optional<Block> camera_large(const Ui& ui, const State& state, float width, float height)
+std::optional<Block> camera_large(const Ui& ui, const State& state, float width, float height, float least)
 {
     if (!state.camera || !state.camera->has_picture())
         return std::nullopt;
@@ -157,7 +157,7 @@ std::optional<Block> camera_large(const Ui& ui, const State& state, float width,
     const bool both = state.camera->middle.can_be_drawn() && words_fit_in(ui, half);
     const float wide = both ? half : width;
     const float words = large_words_height(ui, wide) + ui.look.sizes.unit;
-    const float high = picture_area(state.camera->whole, {{0, 0}, {wide, std::max(1.0F, height - words)}}).height();
+    const float high = picture_area(state.camera->whole, {{0, 0}, {wide, std::max(least, height - words)}}).height();
     return Block{high + words,
                  [&ui, &state, wide, high, gap, both](Area area) {
                      draw_whole(ui, state, area.cut_left(wide), high);

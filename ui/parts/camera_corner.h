@@ -24,7 +24,9 @@ namespace ui {
 void set_beside_camera(const Ui& ui, const State& state, float width, std::vector<Block>& blocks);
 
 /// The picture, and beside it its middle pixel by pixel, as large as a place of that width and height allows, with
-/// words below them, for the leader's test picture. Nothing where there is none.
-[[nodiscard]] std::optional<Block> camera_large(const Ui& ui, const State& state, float width, float height);
+/// words below them, for the leader's test picture; no lower than `least`, whatever room large letters take. Nothing
+/// where there is none.
+[[nodiscard]] std::optional<Block> camera_large(const Ui& ui, const State& state, float width, float height,
+                                                float least);
 
 } // namespace ui

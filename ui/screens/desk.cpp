@@ -121,9 +121,10 @@ void add_lines(const Ui& ui, const DeskPage& page, float width, std::vector<Bloc
 /// page if possible.
 void add_picture(const Ui& ui, const State& state, const Area& body, float height_below, std::vector<Block>& blocks)
 {
-    constexpr float least = 0.2F; // of the page
+    const float least = std::max(0.1F * body.height(), 0.05F * body.width());
     const float rest = body.height() - height_of(blocks) - height_below - 2 * ui.look.sizes.gap;
-    if (auto picture = camera_large(ui, state, body.width(), std::max(rest, least * body.height())))
+    const float height = rest >= 2 * least ? rest : body.height(); // a page of its own is all for the picture
+    if (auto picture = camera_large(ui, state, body.width(), height, least))
         blocks.push_back(std::move(*picture));
 }
 

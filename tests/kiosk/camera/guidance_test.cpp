@@ -69,6 +69,26 @@ TEST_CASE("guidance: words do not flicker")
     CHECK(after(Milliseconds{400}, closer) == Hint::Closer);
 }
 
+TEST_CASE("guidance: a package that lies still stays read, and its bars stay seen")
+{
+    const auto after = [](const WhatIsSeen& first, const WhatIsSeen& then) {
+        Guidance guidance;
+        TimePoint now{std::chrono::hours{1}};
+        Hint hint = Hint::Aim;
+        for (int i = 0; i < 40; ++i)
+            hint = guidance.see(i < 20 ? first : then, now += Milliseconds{100});
+        return hint;
+    };
+    constexpr WhatIsSeen read{true, false, true, good};
+    constexpr WhatIsSeen not_read{true, false, false, good};
+    constexpr WhatIsSeen no_bars{true, false, false, none};
+    CHECK(after(read, not_read) == Hint::Done);
+    CHECK(after(not_read, no_bars) == Hint::Whole);
+    CHECK(after(read, moving) == Hint::HoldStill); // another one comes
+    CHECK(after(no_bars, not_read) == Hint::Whole);
+    CHECK(after(read, {}) == Hint::Aim);
+}
+
 TEST_CASE("guidance: what helps a package that lies still stays when nothing moves any more")
 {
     struct Case {

@@ -54,8 +54,8 @@ TEST_CASE("shop reader: bars with a wrong check digit are not read as the code n
     CHECK_FALSE(kiosk::read(test::shot_of(digits.setting).frame.view()));
 }
 
-// Found by the long run (no_wrong_code): the left half of an EAN-13 has the bars of a UPC-E of number system 1, and this
-// one has a right check digit.
+// Found by the long run (no_wrong_code): the left half of an EAN-13 has the bars of a UPC-E of number system 1, and
+// this one has a right check digit.
 TEST_CASE("shop reader: half of a code is not read as a short one")
 {
     const auto half = test::shot_of(test::setting_of(4, 25125, test::small_frame));

@@ -64,7 +64,7 @@ TEST_CASE("session: no hint stands beside what says otherwise")
     station.session.camera_is(Camera::Black);
     station.session.camera_sees(sight(0, Hint::Aim));
     REQUIRE(station.state().camera);
-    CHECK(station.state().camera->hint.empty());
+    CHECK(station.state().camera->hint.empty()); // the sentence about the camera says it
     station.session.camera_is(Camera::Ready);
     CHECK_FALSE(station.state().camera->hint.empty());
     station.session.camera_sees(sight(7, Hint::Done));

@@ -75,3 +75,13 @@ TEST_CASE("desk camera: a camera that gives no picture, and none at all")
     CHECK(none.lead() == "There is no camera: plug one in.");
     CHECK_FALSE(none.offers(TextId::desk_keep_picture));
 }
+
+TEST_CASE("desk camera: of a black picture it says what to do")
+{
+    DeskStation station(false, [] { return std::optional(frame()); });
+    station.touch(ui::OpenCamera{});
+    station.session.camera_is(kiosk::Session::Camera::Black);
+    station.session.camera_sees({frame(), frame(), kiosk::Hint::Aim});
+    REQUIRE(station.state().camera);
+    CHECK(station.state().camera->hint == station.session.language().text(TextId::camera_black));
+}

@@ -262,10 +262,10 @@ TEST_CASE("session: says which lines of the settings could not be used, and wher
         return station.state().notice.words;
     };
     CHECK(said({}) == "The settings file could not be read. The usual values hold for now.");
-    CHECK(said({3}) == "Line 3 of the settings file could not be used. Its usual value holds for now.");
-    CHECK(said({3, 5, 9}) == "Lines 3, 5, 9 of the settings file could not be used. Their usual values hold for now.");
+    CHECK(said({3}) == "Line 3 of the settings file could not be used and is left out.");
+    CHECK(said({3, 5, 9}) == "Lines 3, 5, 9 of the settings file could not be used and are left out.");
     CHECK(said({1, 2, 3, 4, 5, 6}) ==
-          "Lines 1, 2, 3, 4, 5 ... of the settings file could not be used. Their usual values hold for now.");
+          "Lines 1, 2, 3, 4, 5 ... of the settings file could not be used and are left out.");
 }
 
 } // namespace test

@@ -95,3 +95,26 @@ TEST_CASE("desk: the test picture, its middle and what can be done with it are o
         CHECK(screen.tap(state, "Keep this picture") == ui::Actions{AskDesk{ui::KeepPicture{0}}});
     }
 }
+
+TEST_CASE("desk: large letters leave the test picture large enough to look at")
+{
+    const auto state = sample(ScreenId::DeskCamera);
+    for (const int percent : {200, 300})
+        for (const ImVec2 size : {ImVec2{1280, 800}, ImVec2{1920, 1080}, ImVec2{800, 1280}}) {
+            CAPTURE(percent);
+            CAPTURE(size.x);
+            test::Headless screen(size, percent);
+            bool seen = false;
+            for (int page = 0; page < 4; ++page) {
+                auto turned = state;
+                turned.page = page;
+                screen.frame(turned);
+                for (const auto& note : screen.notes())
+                    if (note.role == ui::Role::Picture) {
+                        seen = true;
+                        CHECK(note.high.y - note.low.y >= 90);
+                    }
+            }
+            CHECK(seen);
+        }
+}
