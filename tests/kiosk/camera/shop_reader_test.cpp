@@ -1,10 +1,12 @@
 #include "kiosk/camera/reader.h"
+#include "tests/support/barcode_frames.h"
 #include "tests/support/shop_others.h"
 #include "tests/support/shop_shots.h"
 
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <cstdint>
 
 namespace {
 
@@ -61,6 +63,19 @@ TEST_CASE("shop reader: half of a code is not read as a short one")
     const auto half = test::shot_of(test::setting_of(4, 25125, test::small_frame));
     const auto reading = kiosk::read(half.frame.view());
     CHECK((!reading || *reading == half.truth));
+}
+
+// Where the other half is dark, a light margin is missing; a whole UPC-E of number system 1 has it.
+TEST_CASE("shop reader: a UPC-E of number system 1 is read where a light margin tells it from half of a code")
+{
+    const auto whole = kiosk::read(test::draw({.symbology = core::Symbology::UpcE, .digits = "15285379"}).view());
+    REQUIRE(whole);
+    CHECK(whole->text == "15285379");
+    auto half = test::draw({.symbology = core::Symbology::Ean13, .digits = "9528537396362"});
+    CHECK(kiosk::read(half.view())->text == "9528537396362");
+    for (int y = 0; y < half.height; ++y)
+        std::fill_n(half.pixels.begin() + y * half.width + half.width / 2 + 12, half.width / 2 - 12, std::uint8_t{0});
+    CHECK_FALSE(kiosk::read(half.view()));
 }
 
 // Found by the long run (no_wrong_code): both were read as an EAN-8 once.
