@@ -159,13 +159,14 @@ Block next_step(const Ui& ui, const State& state, float width, Actions& asked)
 }
 
 /// How closely its words and buttons stand.
-struct Setting {
-    float corner = 0;         ///< the width that the camera's picture takes
-    bool one_row = false;     ///< all buttons in one place
-    bool name_in_bar = false; ///< the notes as one paragraph, and no button for what a button of the bar does
+struct Arrangement {
+    float corner = 0;     ///< the width that the camera's picture takes
+    bool one_row = false; ///< all buttons in one place
+    bool close = false;   ///< the notes as one paragraph, and no button for what a button of the bar does
 };
 
-void add_notes(const Ui& ui, const State& state, const Setting& setting, float width, std::vector<Block>& blocks)
+void add_notes(const Ui& ui, const State& state, const Arrangement& arrangement, float width,
+               std::vector<Block>& blocks)
 {
     const auto& sizes = ui.look.sizes;
     const auto add = [&](const std::string& words, float gap) {
@@ -173,7 +174,7 @@ void add_notes(const Ui& ui, const State& state, const Setting& setting, float w
             add_words(ui, words, Style::QuietNote, Role::Text, width, gap, blocks);
     };
     const auto& caution = ui.language.text(TextId::welcome_caution);
-    if (setting.name_in_bar) {
+    if (arrangement.close) {
         const std::string camera = state.reader.empty() ? "" : state.reader + " ";
         add(camera + caution + (state.bundle.empty() ? "" : " " + state.bundle), sizes.gap);
         return;
@@ -184,10 +185,10 @@ void add_notes(const Ui& ui, const State& state, const Setting& setting, float w
 }
 
 /// The buttons below the notes.
-std::vector<Offer> last_offers(const Ui& ui, const State& state, const Setting& setting)
+std::vector<Offer> last_offers(const Ui& ui, const State& state, const Arrangement& arrangement)
 {
-    auto offers = setting.one_row ? next_steps(ui, state) : std::vector<Offer>{};
-    if (setting.name_in_bar)
+    auto offers = arrangement.one_row ? next_steps(ui, state) : std::vector<Offer>{};
+    if (arrangement.close)
         std::erase_if(offers, [](const Offer& offer) { return offer.id == TextId::button_choose_by_name; });
     std::ranges::move(other_ways(ui, state), std::back_inserter(offers));
     return offers;
@@ -199,10 +200,10 @@ struct Welcome {
     std::size_t places = 0;
 };
 
-Welcome welcome_of(const Ui& ui, const State& state, const Frame& frame, const Setting& setting, Actions& asked)
+Welcome welcome_of(const Ui& ui, const State& state, const Frame& frame, const Arrangement& arrangement, Actions& asked)
 {
     const float width = frame.body.width();
-    const float beside_camera = width - setting.corner;
+    const float beside_camera = width - arrangement.corner;
     Welcome all;
     auto& blocks = all.blocks;
     add_words(ui, ui.language.text(TextId::welcome_title), Style::Headline, Role::Heading, beside_camera, 0, blocks);
@@ -214,28 +215,28 @@ Welcome welcome_of(const Ui& ui, const State& state, const Frame& frame, const S
     };
     if (!state.pair)
         add_lead(beside_camera);
-    if (setting.corner > 0)
+    if (arrangement.corner > 0)
         set_beside_camera(ui, state, width, blocks);
     all.places = blocks.size();
     blocks.push_back(places(ui, state, frame, asked));
-    if (!setting.one_row)
+    if (!arrangement.one_row)
         blocks.push_back(next_step(ui, state, width, asked));
     if (state.pair)
         add_lead(width);
-    add_notes(ui, state, setting, width, blocks);
-    add_offers(ui, last_offers(ui, state, setting), width, blocks, asked);
+    add_notes(ui, state, arrangement, width, blocks);
+    add_offers(ui, last_offers(ui, state, arrangement), width, blocks, asked);
     return all;
 }
 
-/// The first setting that fits one page, closer ones last, and those beside the camera's picture first; where none
+/// The first arrangement that fits one page, closer ones last, and those beside the camera's picture first; where none
 /// fits, words come before the picture.
 Welcome welcome_that_fits(const Ui& ui, const State& state, const Frame& frame, Actions& asked)
 {
     const float corner = camera_corner_width(ui, state, frame.body.width());
-    const Setting settings[] = {
+    const Arrangement arrangements[] = {
         {corner, true, false}, {corner, true, true}, {0, false, false}, {0, true, false}, {0, true, true}};
-    for (const Setting& setting : std::span(settings).subspan(corner > 0 ? 0 : 2)) {
-        Welcome all = welcome_of(ui, state, frame, setting, asked);
+    for (const Arrangement& arrangement : std::span(arrangements).subspan(corner > 0 ? 0 : 2)) {
+        Welcome all = welcome_of(ui, state, frame, arrangement, asked);
         if (height_of(all.blocks) <= frame.body.height())
             return all;
     }

@@ -27,13 +27,15 @@ namespace ui {
     X(welcome_title) X(welcome_lead) X(welcome_first) X(welcome_second) X(welcome_waiting) X(welcome_caution) \
     X(welcome_bundle) \
     /* Notices: the visible answer to a scan or a touch */ \
-    X(notice_found) X(notice_already) X(notice_unknown) X(notice_unreadable) X(notice_other_code) X(notice_store_code) X(notice_coupon) \
-    X(notice_case) X(notice_book) X(notice_not_assigned) X(notice_kept) X(notice_let_go) X(notice_both_kept) \
-    X(notice_which) X(notice_likely) X(notice_likely_one) X(notice_started_over) X(notice_taken_back) X(notice_reloaded) X(notice_demo) \
-    X(notice_settings) X(notice_settings_lines) X(notice_settings_file) X(notice_language) X(notice_scanner_refused) X(notice_scanner_busy) X(notice_scanner_no_port) \
-    X(notice_catalog_broken) X(camera_ready) X(camera_private) X(camera_small) X(camera_black) X(camera_none) \
-    X(camera_none_at) X(camera_unplugged) X(camera_stalled) X(camera_busy) X(camera_refused) X(camera_format) X(camera_picture) \
-    X(camera_middle)     X(camera_aim) X(camera_closer) X(camera_back) X(camera_hold_still) X(camera_turn) X(camera_whole) \
+    X(notice_found) X(notice_already) X(notice_unknown) X(notice_unreadable) X(notice_other_code) X(notice_store_code) \
+    X(notice_coupon) X(notice_case) X(notice_book) X(notice_not_assigned) X(notice_kept) X(notice_let_go) \
+    X(notice_both_kept) X(notice_which) X(notice_likely) X(notice_likely_one) X(notice_started_over) \
+    X(notice_taken_back) X(notice_reloaded) X(notice_demo) X(notice_settings) X(notice_settings_lines) \
+    X(notice_settings_file) X(notice_language) X(notice_scanner_refused) X(notice_scanner_busy) \
+    X(notice_scanner_no_port) X(notice_catalog_broken) X(camera_ready) X(camera_private) X(camera_small) \
+    X(camera_black) X(camera_none) X(camera_none_at) X(camera_unplugged) X(camera_stalled) X(camera_busy) \
+    X(camera_refused) X(camera_format) X(camera_picture) X(camera_middle) X(camera_aim) X(camera_closer) \
+    X(camera_back) X(camera_hold_still) X(camera_turn) X(camera_whole) \
     /* Not found, which of two, choose by name */ \
     X(not_found_title) X(not_found_code) X(not_found_what_to_do) X(not_found_read_package) X(which_title) \
     X(which_lead) X(likely_title) X(likely_title_one) X(likely_lead) X(likely_none) X(likely_none_one) \
