@@ -54,8 +54,7 @@ TEST_CASE("session: a camera that was asked for by name is missed by name")
     Station station;
     station.session.camera_named("/dev/video9");
     station.session.camera_is(Camera::None);
-    CHECK(station.state().reader ==
-          "There is no camera at /dev/video9: plug it in, or name another one in the settings.");
+    CHECK(station.state().reader == "There is no camera at /dev/video9: plug it in, or name another one.");
 }
 
 TEST_CASE("session: no hint stands beside what says otherwise")
