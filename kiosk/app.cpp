@@ -1,6 +1,7 @@
 #include "kiosk/app.h"
 
 #include "catalog/bundle/installed.h"
+#include "kiosk/camera/pipeline.h"
 #include "kiosk/desk/desk.h"
 #include "kiosk/desk/settings_file.h"
 #include "kiosk/desk/today.h"
@@ -40,6 +41,9 @@ std::unique_ptr<CameraSource> camera_for(const CameraChoices& choices, const std
 {
     if (choices.which == "off")
         return nullptr;
+    if (!source.empty())
+        if (const auto fault = Pipeline::fault_of(source))
+            throw std::runtime_error("--camera-source: " + *fault);
     CaptureOptions options;
     options.source = source;
     if (choices.which != "auto")
@@ -74,8 +78,10 @@ DeskPlaces desk_places(const StationArguments& arguments, CameraSource* camera)
         throw std::runtime_error("this user has no folder of data (HOME is not set), so the leader desk cannot work");
     if (!arguments.files.empty())
         places.folders.emplace_back(arguments.files);
-    if (camera)
+    if (camera) {
         places.take_picture = [camera] { return camera->picture_within(std::chrono::seconds{3}); };
+        places.look_afresh = [camera] { camera->look_afresh(); };
+    }
     places.today = words_of_today;
     return places;
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 
 namespace kiosk {
 
@@ -20,5 +21,12 @@ struct CameraChoices {
     int power_line_hz = 0; ///< of the lamps, against flicker: 50 or 60; 0: as the camera thinks best
     bool operator==(const CameraChoices&) const = default;
 };
+
+/// Whether this says which camera: "auto", "off", or a path below /dev.
+[[nodiscard]] constexpr bool says_which_camera(std::string_view value)
+{
+    constexpr std::string_view devices = "/dev/";
+    return value == "auto" || value == "off" || (value.starts_with(devices) && value.size() > devices.size());
+}
 
 } // namespace kiosk

@@ -48,6 +48,8 @@ void CameraSource::look_at(const Frame& frame)
 void CameraSource::read_bars(const Frame& frame)
 {
     ++reads_;
+    if (afresh_.exchange(false))
+        steady_ = Steady{};
     const auto reading = added_up_.see(kiosk::look_at(frame.view()), frame.when);
     if (reading) {
         ++readings_;

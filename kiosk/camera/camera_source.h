@@ -52,6 +52,8 @@ public:
     [[nodiscard]] std::optional<CameraSight> sight() { return sight_.take(); }
     /// What its pictures may show where none of them is sure, once. Any thread.
     [[nodiscard]] std::optional<Likely> likely() { return likely_.take(); }
+    /// What is in the picture now counts as new: it is scanned once more. Any thread.
+    void look_afresh() { afresh_ = true; }
     /// One whole picture, taken after this was called; nothing when none comes in that time. Any thread but the
     /// camera's, one at a time.
     [[nodiscard]] std::optional<Frame> picture_within(Milliseconds patience);
@@ -75,6 +77,7 @@ private:
     Newest<Likely> likely_;
     Newest<Frame> picture_;
     std::atomic<bool> wants_picture_{false};
+    std::atomic<bool> afresh_{false};
     TimePoint shown_at_{};
     TimePoint read_at_{};
     bool was_awake_ = false;

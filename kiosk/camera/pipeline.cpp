@@ -160,6 +160,23 @@ void choose_registry()
     }
 }
 
+/// A pipeline, or why it cannot be built.
+struct Built {
+    Element pipeline;
+    std::optional<std::string> fault;
+};
+
+Built built(const std::string& source)
+{
+    GError* told = nullptr;
+    Built made{Element(gst_parse_launch((source + behind_source).c_str(), &told)), {}};
+    if (const std::unique_ptr<GError, decltype(&g_error_free)> error(told, &g_error_free); error) {
+        made.pipeline.reset(); // may come with half a pipeline
+        made.fault = error->message;
+    }
+    return made;
+}
+
 } // namespace
 
 /// The pipeline and what is asked of it again and again.
@@ -178,18 +195,23 @@ Pipeline::~Pipeline()
     gst_element_set_state(parts_->pipeline.get(), GST_STATE_NULL);
 }
 
+std::optional<std::string> Pipeline::fault_of(const std::string& source)
+{
+    if (!prepare_gstreamer())
+        return std::nullopt; // no fault of this source
+    return built(source).fault;
+}
+
 Pipeline::Opened Pipeline::open(const std::string& source, Turn turn)
 {
     if (!prepare_gstreamer())
         return {};
-    GError* error = nullptr;
     auto parts = std::make_unique<Parts>();
     parts->turn = turn;
-    parts->pipeline.reset(gst_parse_launch((source + behind_source).c_str(), &error));
-    if (error) { // may come with half a pipeline
-        g_error_free(error);
+    auto made = built(source);
+    if (made.fault)
         return {};
-    }
+    parts->pipeline = std::move(made.pipeline);
     parts->sink.reset(gst_bin_get_by_name(GST_BIN(parts->pipeline.get()), "frames"));
     parts->bus.reset(gst_element_get_bus(parts->pipeline.get()));
     const Element decoder(gst_bin_get_by_name(GST_BIN(parts->pipeline.get()), "decoder"));

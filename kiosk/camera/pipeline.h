@@ -27,6 +27,8 @@ public:
         std::unique_ptr<Pipeline> pipeline; ///< null when it cannot be built or its source does not start
         CameraState trouble = CameraState::NoCamera;
     };
+    /// Why no pipeline can have this beginning, in GStreamer's words: an element that is unknown, say. Nothing starts.
+    [[nodiscard]] static std::optional<std::string> fault_of(const std::string& source);
     /// Starts a pipeline with this beginning; its frames are put right by `turn`.
     [[nodiscard]] static Opened open(const std::string& source, Turn turn = {});
     ~Pipeline();

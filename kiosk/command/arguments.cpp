@@ -1,6 +1,7 @@
 #include "kiosk/command/arguments.h"
 
 #include "core/compare/my_amount.h"
+#include "kiosk/camera/camera_choices.h"
 #include "kiosk/command/foot.h"
 
 #include <CLI/CLI.hpp>
@@ -71,6 +72,11 @@ std::string fault_of_size(const std::string& text)
             return "";
     }
     return "\"" + text + "\" is no size: expected WIDTHxHEIGHT in pixels, such as 1280x800, from 320 to 8192";
+}
+
+std::string fault_of_camera(const std::string& which)
+{
+    return says_which_camera(which) ? "" : "\"" + which + "\" is no camera: expected auto, off or /dev/NAME";
 }
 
 void add_size(CLI::App& app, Size& size, const char* help)
@@ -151,7 +157,8 @@ void add_station(CLI::App& app, StationArguments& station, Size& size, const std
     add_language(app, station.language, "language to begin with", languages);
     add_text_size(app, station.text_percent);
     add_theme(app, station.theme);
-    app.add_option("--camera", station.camera, "auto, off, or a device such as /dev/video0, whatever the settings say");
+    app.add_option("--camera", station.camera, "auto, off, or a device such as /dev/video0, whatever the settings say")
+        ->check(CLI::Validator(fault_of_camera, "CAMERA"));
     app.add_option("--camera-source", station.camera_source,
                    "the beginning of a GStreamer pipeline in place of a camera");
     app.add_flag("--silent", station.silent, "play no sounds");

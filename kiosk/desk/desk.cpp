@@ -223,6 +223,8 @@ Desk::Page Desk::perform(const ui::ApproveDoubt&)
 Desk::Page Desk::perform(const ui::OpenCamera&)
 {
     state_.read.clear();
+    if (places_.look_afresh)
+        places_.look_afresh();
     state_.picture_folders = places_.folders;
     if (places_.look_at_sticks)
         for (auto& stick : mounted_sticks())

@@ -25,6 +25,8 @@ struct DeskPlaces {
     bool look_at_sticks = true;
     /// A picture of the camera, taken now; it may wait for one. Empty: no camera is in use.
     std::function<std::optional<Frame>()> take_picture;
+    /// Has the camera read anew what already lies before it. Empty: no camera is in use.
+    std::function<void()> look_afresh;
     std::function<std::string()> today; ///< "2026-11-26", for what is approved
 };
 

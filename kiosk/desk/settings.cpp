@@ -90,7 +90,8 @@ SettingsRead read_settings(std::string_view text, const std::string& source)
 {
     Reader reader(source);
     if (text.size() > largest_settings) {
-        reader.fault(Kind::TooLarge, "", "more than that", "at most " + std::to_string(largest_settings) + " bytes");
+        reader.fault(Kind::TooLarge, "", std::to_string(text.size()) + " bytes",
+                     "at most " + std::to_string(largest_settings) + " bytes");
         return reader.done();
     }
     if (text.starts_with(byte_order_mark))

@@ -21,8 +21,7 @@ bool pick(std::string_view word, const std::pair<std::string_view, Value> (&word
 
 bool take_camera(std::string_view value, Settings& settings)
 {
-    constexpr std::string_view devices = "/dev/";
-    if (value != "auto" && value != "off" && (!value.starts_with(devices) || value.size() == devices.size()))
+    if (!says_which_camera(value))
         return false;
     settings.camera.which = value;
     return true;

@@ -7,6 +7,7 @@
 #include <cerrno>
 #include <filesystem>
 #include <map>
+#include <optional>
 #include <poll.h>
 #include <set>
 #include <stdexcept>
@@ -172,13 +173,20 @@ private:
         else
             failed.pause = std::min(failed.pause * 2, options_.longest_pause);
         failed.again = now + failed.pause;
-        const bool may_pass = trouble == PortTrouble::Absent ||
-                              (trouble == PortTrouble::Busy && now - failed.since < options_.busy_patience);
-        if (failed.told || may_pass)
+        const auto wait = patience_with(trouble);
+        if (failed.told || !wait || now - failed.since < *wait)
             return;
         failed.told = true;
         if (source_.troubles_.put({trouble, path}))
             source_.wake_();
+    }
+
+    /// For how long a trouble may pass by itself before it is told; nothing: it never is.
+    [[nodiscard]] std::optional<Milliseconds> patience_with(PortTrouble trouble) const
+    {
+        if (trouble == PortTrouble::Absent)
+            return finds_by_itself() ? std::nullopt : std::optional(options_.absent_patience);
+        return trouble == PortTrouble::Busy ? options_.busy_patience : Milliseconds{0};
     }
 
     /// Milliseconds until something happens by itself, as poll(2) wants it.

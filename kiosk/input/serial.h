@@ -27,14 +27,18 @@ struct SerialOptions {
     std::size_t patience = 20;
     /// A port that another program has is told after so long: a desktop looks for modems in what was plugged in.
     Milliseconds busy_patience{60'000};
+    /// A port that was named and is not there is told after so long: a scanner that begins anew, or is plugged into
+    /// another socket, is away for a moment (common practice).
+    Milliseconds absent_patience{2000};
     Milliseconds first_pause{250}; ///< before a port is tried again; doubles with each try
     Milliseconds longest_pause{5000};
     OpenPort open = open_port;
 };
 
-/// A port that is there and cannot be listened to. Told once, until it was pulled out or is fit to use.
+/// A port that cannot be listened to. Told once, until it is fit to use; one that nobody named also until it was pulled
+/// out.
 struct SerialTrouble {
-    PortTrouble what = PortTrouble::Absent; ///< never Absent
+    PortTrouble what = PortTrouble::Absent; ///< Absent of a port that was named alone
     std::string port;
     bool operator==(const SerialTrouble&) const = default;
 };

@@ -94,7 +94,7 @@ void Session::say_settings_broken(std::span<const std::size_t> lines)
     for (const std::size_t line : lines.first(std::min(most, lines.size())))
         named += (named.empty() ? "" : ", ") + std::to_string(line);
     if (lines.size() > most)
-        named += " ...";
+        named = language().fill(TextId::notice_settings_more, {{"lines", named}});
     if (lines.size() == 1)
         say(Notice::Tone::Refused, TextId::notice_settings, {{"line", named}});
     else
@@ -108,9 +108,10 @@ void Session::say_language_broken()
 
 void Session::say_scanner_trouble(PortTrouble what, const std::string& port)
 {
-    const auto id = what == PortTrouble::Refused ? TextId::notice_scanner_refused
-                    : what == PortTrouble::Busy  ? TextId::notice_scanner_busy
-                                                 : TextId::notice_scanner_no_port;
+    const auto id = what == PortTrouble::Absent    ? TextId::notice_scanner_absent
+                    : what == PortTrouble::Refused ? TextId::notice_scanner_refused
+                    : what == PortTrouble::Busy    ? TextId::notice_scanner_busy
+                                                   : TextId::notice_scanner_no_port;
     say(Notice::Tone::Refused, id, {{"port", port}});
 }
 

@@ -31,6 +31,7 @@ public:
                  {stick},
                  false,
                  [] { return std::optional<kiosk::Frame>(); }, // as the station, which looks for a camera
+                 {},
                  {}})
     {
         session_.say_demo();

@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstddef>
 #include <iterator>
 #include <span>
 #include <string>
@@ -137,14 +138,20 @@ Block places(const Ui& ui, const State& state, const Frame& frame, Actions& aske
             false, ui.look.sizes.gap};
 }
 
-/// The next steps in one line; the second where letters are not so large that a line holds only one.
-Block next_step(const Ui& ui, const State& state, float width, Actions& asked)
+/// How many of the next steps stand in one line of that width: all, or the first where letters are that large.
+std::size_t steps_in_line(const Ui& ui, const std::vector<Offer>& steps, float width)
+{
+    float wide = 0;
+    for (const Offer& step : steps)
+        wide += button_width(ui, step.words, Style::Text) + (wide > 0 ? ui.look.sizes.gap : 0);
+    return wide <= width ? steps.size() : 1;
+}
+
+/// Next steps in one line.
+Block next_step(const Ui& ui, std::vector<Offer> steps, float width, Actions& asked)
 {
     const float gap = ui.look.sizes.gap;
-    auto steps = next_steps(ui, state);
     const float wide = std::min(width, button_width(ui, steps.front().words, Style::Text));
-    if (steps.size() > 1 && wide + gap + button_width(ui, steps.back().words, Style::Text) > width)
-        steps.pop_back();
     const float height = button_height(ui, steps.front().words, Style::Text, wide);
     return {height,
             [&ui, &asked, steps = std::move(steps), wide, gap](Area area) {
@@ -184,10 +191,27 @@ void add_notes(const Ui& ui, const State& state, const Arrangement& arrangement,
     add(state.bundle, sizes.unit);
 }
 
-/// The buttons below the notes.
-std::vector<Offer> last_offers(const Ui& ui, const State& state, const Arrangement& arrangement)
+/// The next steps, as many of them as stand above the notes first.
+struct Steps {
+    std::vector<Offer> above;
+    std::vector<Offer> below;
+};
+
+Steps steps_of(const Ui& ui, const State& state, const Arrangement& arrangement, float width)
 {
-    auto offers = arrangement.one_row ? next_steps(ui, state) : std::vector<Offer>{};
+    auto steps = next_steps(ui, state);
+    if (arrangement.one_row)
+        return {{}, std::move(steps)};
+    const auto above = static_cast<std::ptrdiff_t>(steps_in_line(ui, steps, width));
+    const std::vector<Offer> below(steps.begin() + above, steps.end());
+    steps.erase(steps.begin() + above, steps.end());
+    return {std::move(steps), below};
+}
+
+/// The buttons below the notes: next steps, then the other ways.
+std::vector<Offer> last_offers(const Ui& ui, const State& state, const Arrangement& arrangement,
+                               std::vector<Offer> offers)
+{
     if (arrangement.close)
         std::erase_if(offers, [](const Offer& offer) { return offer.id == TextId::button_choose_by_name; });
     std::ranges::move(other_ways(ui, state), std::back_inserter(offers));
@@ -219,12 +243,13 @@ Welcome welcome_of(const Ui& ui, const State& state, const Frame& frame, const A
         set_beside_camera(ui, state, width, blocks);
     all.places = blocks.size();
     blocks.push_back(places(ui, state, frame, asked));
-    if (!arrangement.one_row)
-        blocks.push_back(next_step(ui, state, width, asked));
+    auto [above, below] = steps_of(ui, state, arrangement, width);
+    if (!above.empty())
+        blocks.push_back(next_step(ui, std::move(above), width, asked));
     if (state.pair)
         add_lead(width);
     add_notes(ui, state, arrangement, width, blocks);
-    add_offers(ui, last_offers(ui, state, arrangement), width, blocks, asked);
+    add_offers(ui, last_offers(ui, state, arrangement, std::move(below)), width, blocks, asked);
     return all;
 }
 
@@ -232,13 +257,17 @@ Welcome welcome_of(const Ui& ui, const State& state, const Frame& frame, const A
 /// fits, words come before the picture.
 Welcome welcome_that_fits(const Ui& ui, const State& state, const Frame& frame, Actions& asked)
 {
+    constexpr float hopeless = 2; // pages: the closest arrangement does not save that much
     const float corner = camera_corner_width(ui, state, frame.body.width());
     const Arrangement arrangements[] = {
         {corner, true, false}, {corner, true, true}, {0, false, false}, {0, true, false}, {0, true, true}};
     for (const Arrangement& arrangement : std::span(arrangements).subspan(corner > 0 ? 0 : 2)) {
         Welcome all = welcome_of(ui, state, frame, arrangement, asked);
-        if (height_of(all.blocks) <= frame.body.height())
+        const float height = height_of(all.blocks);
+        if (height <= frame.body.height())
             return all;
+        if (height > hopeless * frame.body.height())
+            break;
     }
     return welcome_of(ui, state, frame, {}, asked);
 }

@@ -97,7 +97,6 @@ constexpr CorePhrase phrases[] = {
      R"(up to eight keys with blanks between, such as STX or F8, and letters and signs in double quotes, such as "~A")"},
     {TextId::want_serial_port, R"(auto, off, or a port such as /dev/ttyACM0)"},
     {TextId::want_milliseconds, R"(milliseconds from {least} to {most})"},
-    {TextId::got_more, R"(more than that)"},
     {TextId::got_more_text, R"(more than {n} of text)"},
     {TextId::got_more_bytes, R"(more than {n} bytes unpacked)"},
     {TextId::got_bytes, R"({n} bytes)"},

@@ -31,8 +31,9 @@ namespace ui {
     X(notice_coupon) X(notice_case) X(notice_book) X(notice_not_assigned) X(notice_kept) X(notice_let_go) \
     X(notice_both_kept) X(notice_which) X(notice_likely) X(notice_likely_one) X(notice_started_over) \
     X(notice_taken_back) X(notice_reloaded) X(notice_demo) X(notice_settings) X(notice_settings_lines) \
-    X(notice_settings_file) X(notice_language) X(notice_scanner_refused) X(notice_scanner_busy) \
-    X(notice_scanner_no_port) X(notice_catalog_broken) X(camera_ready) X(camera_private) X(camera_small) \
+    X(notice_settings_more) X(notice_settings_file) X(notice_language) X(notice_scanner_refused) \
+    X(notice_scanner_busy) X(notice_scanner_no_port) X(notice_scanner_absent) X(notice_catalog_broken) \
+    X(camera_ready) X(camera_private) X(camera_small) \
     X(camera_black) X(camera_none) X(camera_none_at) X(camera_unplugged) X(camera_stalled) X(camera_busy) \
     X(camera_refused) X(camera_format) X(camera_picture) X(camera_middle) X(camera_aim) X(camera_closer) \
     X(camera_back) X(camera_hold_still) X(camera_turn) X(camera_whole) \
@@ -208,7 +209,7 @@ namespace ui {
     X(want_usual_packing) X(want_no_bomb) X(want_shorter) X(want_no_type) X(want_not_deep) X(want_small_foods) \
     X(want_small_rows) X(want_few_foods) X(want_travels) X(want_line) X(want_counter) X(want_setting) \
     X(want_key_once) X(want_first_nutrients) X(want_rule_sets) X(want_auto_millimetres) X(want_millimetres) \
-    X(want_never_seconds) X(want_keys) X(want_serial_port) X(want_milliseconds) X(want_one_of) X(got_more) \
+    X(want_never_seconds) X(want_keys) X(want_serial_port) X(want_milliseconds) X(want_one_of) \
     X(got_more_text) X(got_more_bytes) \
     X(got_bytes) X(got_byte) X(got_rows) X(got_columns) X(got_cells) X(got_packed_files) X(got_no_text) \
     X(got_old_workbook) X(got_no_workbook) X(got_locked_workbook) X(got_locked_file) X(got_quote) X(got_outside) \

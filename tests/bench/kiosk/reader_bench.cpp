@@ -1,5 +1,6 @@
 // What is read of shop frames, and at what cost: our reader, plain ZXing-cpp and zbar side by side, frame by frame.
 // reader_bench [FIRST COUNT]: other frames than the 60 a level that the tests read.
+// reader_bench soft: small frames, softer and softer.
 #include "core/code/upc_e.h"
 #include "kiosk/camera/reader.h"
 #include "kiosk/camera/zxing_compat.h"
@@ -99,19 +100,57 @@ void print(Reader& reader)
                 reader.ms[reader.ms.size() * 95 / 100]);
 }
 
+std::vector<Reader> all_readers()
+{
+    static constexpr kiosk::ZxingSettings defaults{.cases_too = false, .agreeing_lines = 2};
+    return {{"ours", [](const kiosk::Frame& frame) { return only(kiosk::read(frame.view())); }},
+            {"ZXing-cpp, its defaults",
+             [](const kiosk::Frame& frame) { return only(kiosk::zxing_read(frame.view(), defaults)); }},
+            {"zbar, density 2", by_zbar}};
+}
+
+/// A frame of the first level, straight before a lens that is out of focus by that much.
+test::Shot soft_shot(double module, double blur, std::uint64_t number)
+{
+    auto setting = test::setting_of(1, number, {640, 480});
+    setting.scene.module = module;
+    setting.scene.off_x = 0;
+    setting.scene.off_y = 0;
+    setting.lens.motion = 0;
+    setting.lens.disc = 0;
+    setting.lens.softness = blur * module;
+    return test::shot_of(setting);
+}
+
+/// Modules in pixels, and softness (standard deviation) in modules: readers mind how both are to each other.
+void read_soft_frames()
+{
+    constexpr std::uint64_t first = 9000;
+    constexpr std::uint64_t count = 20;
+    std::printf("%6s %6s  read of %d (wrong)\n", "pixels", "blur", static_cast<int>(count));
+    for (const double module : {1.0, 1.3, 1.6, 2.0, 2.5})
+        for (const double blur : {0.3, 0.5, 0.7, 0.9}) {
+            std::printf("%6.1f %6.1f", module, blur);
+            for (Reader& reader : all_readers()) {
+                for (std::uint64_t number = first; number < first + count; ++number)
+                    try_reader(reader, soft_shot(module, blur, number), 1);
+                std::printf("  %s: %d (%d)", reader.name, reader.right[0], reader.wrong);
+            }
+            std::printf("\n");
+        }
+}
+
 } // namespace
 
 int main(int count, char** arguments)
 {
+    if (count == 2 && std::string(arguments[1]) == "soft") {
+        read_soft_frames();
+        return 0;
+    }
     const std::uint64_t first = count > 2 ? std::strtoull(arguments[1], nullptr, 10) : test::first_frame;
     const std::uint64_t frames = count > 2 ? std::strtoull(arguments[2], nullptr, 10) : test::frames_a_level;
-    const kiosk::ZxingSettings defaults{.cases_too = false, .agreeing_lines = 2};
-    Reader readers[] = {
-        {"ours", [](const kiosk::Frame& frame) { return only(kiosk::read(frame.view())); }},
-        {"ZXing-cpp, its defaults",
-         [&](const kiosk::Frame& frame) { return only(kiosk::zxing_read(frame.view(), defaults)); }},
-        {"zbar, density 2", by_zbar},
-    };
+    auto readers = all_readers();
     std::printf("%-36s %4s %4s %4s %4s %6s %6s %9s %9s\n", "read, of each level", "1", "2", "3", "4", "all", "wrong",
                 "ms median", "ms 95 %");
     for (int level = 1; level <= test::levels; ++level)

@@ -1,4 +1,5 @@
 #include "kiosk/camera/capture.h"
+#include "kiosk/camera/pipeline.h"
 #include "tests/kiosk/camera/fake_driver.h"
 #include "tests/kiosk/camera/film.h"
 
@@ -272,6 +273,18 @@ TEST_CASE("capture: a source that falls silent is noticed and opened again")
         const auto stalls = [&] { return std::ranges::count(watched.states(), CameraState::Stalled); };
         CHECK(wait_for([&] { return stalls() >= (c.gives_frames ? 2 : 1); }));
         CHECK(watched.frames().empty() != c.gives_frames);
+    }
+}
+
+TEST_CASE("capture: a source that no pipeline can begin with is told in GStreamer's words")
+{
+    CHECK_FALSE(kiosk::Pipeline::fault_of("videotestsrc num-buffers=1"));
+    CHECK_FALSE(kiosk::Pipeline::fault_of("filesrc location=/nowhere")); // found out when it starts
+    for (const std::string wrong : {"vdeotestsrc", "videotestsrc no-such-property=1", "videotestsrc !! identity"}) {
+        CAPTURE(wrong);
+        const auto fault = kiosk::Pipeline::fault_of(wrong);
+        REQUIRE(fault);
+        CHECK_FALSE(fault->empty());
     }
 }
 

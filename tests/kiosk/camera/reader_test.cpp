@@ -41,31 +41,32 @@ TEST_CASE("reader: what must be read is read, and nothing is ever read wrong")
     struct Level {
         std::string why;
         Picture flaws;
-        int must_read; ///< so many of three numbers, of each kind of bars
+        int must_read; ///< so many of three numbers, of each kind of bars that shapes read
+        int of_itf;    ///< of ITF-14, which the library alone reads
     };
     const Level levels[] = {
-        {"clean", {}, 3},
-        {"bars of two pixels", {.module = 2}, 3},
-        {"bars of one and a half pixels", {.module = 1.5}, 3},
-        {"turned a little", {.degrees = 12}, 3},
-        {"turned more than that", {.module = 2.5, .degrees = 30}, 0},
-        {"half way to upright", {.module = 2.5, .degrees = 45}, 0},
-        {"upright", {.module = 2.5, .degrees = 90}, 3},
-        {"on its head", {.degrees = 180}, 3},
-        {"a little out of focus", {.module = 2.5, .blur = 0.8}, 3},
-        {"more out of focus", {.module = 2.5, .blur = 1, .noise = 2}, 2},
-        {"far out of focus", {.module = 2.5, .blur = 2}, 0},
-        {"moved while it was taken", {.module = 2.5, .smear = 2.5}, 3},
-        {"upright and out of focus", {.module = 2.5, .degrees = 90, .blur = 1, .noise = 2}, 2},
-        {"grainy", {.module = 2.5, .noise = 12}, 3},
-        {"very grainy", {.module = 2.5, .noise = 30}, 0},
-        {"pale print", {.module = 2.5, .noise = 2, .ink = 90, .paper = 180}, 3},
-        {"paler", {.module = 2.5, .noise = 2, .ink = 110, .paper = 160}, 0},
-        {"hardly printed", {.module = 2.5, .noise = 5, .ink = 120, .paper = 150}, 0},
-        {"light from one side", {.module = 2.5, .shade = 0.6}, 3},
-        {"seen from the side", {.module = 2.5, .slant = 0.2}, 3},
-        {"some of all", {.module = 2.2, .degrees = 8, .slant = 0.1, .blur = 0.6, .noise = 3, .shade = 0.4}, 3},
-        {"too much of all", {.module = 1.8, .degrees = 12, .slant = 0.2, .blur = 1, .noise = 12, .shade = 0.5}, 0},
+        {"clean", {}, 3, 3},
+        {"bars of two pixels", {.module = 2}, 3, 3},
+        {"bars of one and a half pixels", {.module = 1.5}, 3, 3},
+        {"turned a little", {.degrees = 12}, 3, 3},
+        {"turned more than that", {.module = 2.5, .degrees = 30}, 3, 0},
+        {"half way to upright", {.module = 2.5, .degrees = 45}, 3, 0},
+        {"upright", {.module = 2.5, .degrees = 90}, 3, 3},
+        {"on its head", {.degrees = 180}, 3, 3},
+        {"a little out of focus", {.module = 2.5, .blur = 0.8}, 3, 3},
+        {"more out of focus", {.module = 2.5, .blur = 1, .noise = 2}, 3, 2},
+        {"far out of focus", {.module = 2.5, .blur = 2}, 2, 0},
+        {"moved while it was taken", {.module = 2.5, .smear = 2.5}, 3, 3},
+        {"upright and out of focus", {.module = 2.5, .degrees = 90, .blur = 1, .noise = 2}, 3, 2},
+        {"grainy", {.module = 2.5, .noise = 12}, 3, 3},
+        {"very grainy", {.module = 2.5, .noise = 30}, 2, 0},
+        {"pale print", {.module = 2.5, .noise = 2, .ink = 90, .paper = 180}, 3, 3},
+        {"paler", {.module = 2.5, .noise = 2, .ink = 110, .paper = 160}, 3, 0},
+        {"hardly printed", {.module = 2.5, .noise = 5, .ink = 120, .paper = 150}, 2, 0},
+        {"light from one side", {.module = 2.5, .shade = 0.6}, 3, 3},
+        {"seen from the side", {.module = 2.5, .slant = 0.2}, 3, 3},
+        {"some of all", {.module = 2.2, .degrees = 8, .slant = 0.1, .blur = 0.6, .noise = 3, .shade = 0.4}, 3, 3},
+        {"too much of all", {.module = 1.8, .degrees = 12, .slant = 0.2, .blur = 1, .noise = 12, .shade = 0.5}, 2, 0},
     };
     constexpr int numbers = 3;
     std::size_t at = 0;
@@ -78,7 +79,7 @@ TEST_CASE("reader: what must be read is read, and nothing is ever read wrong")
             CAPTURE(static_cast<int>(kind));
             const Counts counts = try_numbers(level.flaws, kind, numbers);
             CHECK(counts.misread == 0);
-            CHECK(counts.read >= level.must_read);
+            CHECK(counts.read >= (kind == Symbology::Itf14 ? level.of_itf : level.must_read));
         }
 }
 

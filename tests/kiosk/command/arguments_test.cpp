@@ -50,6 +50,16 @@ TEST_CASE("arguments: of the station")
     CHECK(station.silent);
 }
 
+TEST_CASE("arguments: a camera is auto, off or a device")
+{
+    CHECK(as<kiosk::StationArguments>({"--camera", "/dev/video3"}).camera == "/dev/video3");
+    CHECK(as<kiosk::StationArguments>({"--camera", "auto"}).camera == "auto");
+    for (const std::string wrong : {"front", "/dev/", "video0", "Off"}) {
+        CAPTURE(wrong);
+        CHECK(as<kiosk::Misused>({"--camera", wrong}).sentence.find(wrong) != std::string::npos);
+    }
+}
+
 TEST_CASE("arguments: each command takes its own")
 {
     CHECK(as<kiosk::ExportArguments>({"export", "c.db", "--out", "o.csv", "--typed-here", "--lang", "es"}) ==

@@ -73,6 +73,15 @@ TEST_CASE("settings file: what cannot be read is a fault, and the defaults hold"
     }
 }
 
+TEST_CASE("settings file: one that is too large is told with both sizes")
+{
+    const test::TempFolder folder;
+    const auto file = folder.write("large.conf", std::string(70'000, '#'));
+    const auto said = kiosk::settings_trouble(kiosk::read_settings_file(file), language("en"));
+    REQUIRE(said.size() == 1);
+    CHECK(said.front() == file + ": found \"70000 bytes\", expected at most 65536 bytes.");
+}
+
 TEST_CASE("settings file: a fault is one sentence with file, line, key, what was found and what was expected")
 {
     const auto read = kiosk::read_settings(

@@ -178,6 +178,34 @@ TEST_CASE("serial: a port that was named is listened to alone, and all it sends 
     CHECK(station.texts(1) == Texts{"HELLO"});
 }
 
+TEST_CASE("serial: a port that was named and is not there is told once each time, and used when it comes")
+{
+    kiosk::SerialOptions options;
+    options.port = "by-id";
+    options.absent_patience = kiosk::Milliseconds{20};
+    Listening station(options);
+    std::vector<SerialTrouble> told;
+    const auto told_so_many = [&](std::size_t count) {
+        return becomes_true([&] {
+            for (const auto& trouble : station.source.troubles())
+                told.push_back(trouble);
+            return told.size() >= count;
+        });
+    };
+    CHECK(told_so_many(1));
+    {
+        PseudoPort scanner(station.folder.file("by-id"));
+        REQUIRE(station.open(1));
+        scanner.send(number + "\r");
+        CHECK(station.texts(1) == Texts{number});
+    }
+    CHECK(told_so_many(2)); // pulled out
+    PseudoPort scanner(station.folder.file("by-id"));
+    CHECK(station.open(1));
+    const SerialTrouble absent{PortTrouble::Absent, station.folder.file("by-id")};
+    CHECK(told == std::vector{absent, absent});
+}
+
 TEST_CASE("serial: a port that may not be read is told once, and used as soon as it may")
 {
     std::atomic<bool> allowed{false};

@@ -35,7 +35,7 @@ TEST_CASE("desk camera: what is read is told there, and nobody is led away")
     CHECK(station.lead().starts_with("Hold a package"));
     station.scan(test::shelf::oats);
     CHECK(station.state().screen == ScreenId::DeskCamera);
-    CHECK(station.lead() == "Read: " + test::shelf::oats);
+    CHECK(station.lead() == "Last read: " + test::shelf::oats);
     CHECK(station.on(ui::Side::Left).empty());
     station.touch(ui::OpenDesk{});
     station.scan(test::shelf::oats);

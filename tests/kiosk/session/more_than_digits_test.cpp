@@ -159,6 +159,7 @@ TEST_CASE("more than digits: a scanner that cannot be listened to is told in one
     const Case cases[] = {
         {kiosk::PortTrouble::Refused, "The scanner at /dev/ttyACM0 may not be read.", "group dialout"},
         {kiosk::PortTrouble::Busy, "Another program uses the scanner at /dev/ttyACM0.", "Close that program"},
+        {kiosk::PortTrouble::Absent, "There is no scanner at /dev/ttyACM0.", "Plug it in"},
         {kiosk::PortTrouble::NoSerialPort, "There is no scanner at /dev/ttyACM0.", "scanner_serial"},
     };
     for (const auto& c : cases) {

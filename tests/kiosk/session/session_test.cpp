@@ -265,7 +265,7 @@ TEST_CASE("session: says which lines of the settings could not be used, and wher
     CHECK(said({3}) == "Line 3 of the settings file could not be used and is left out.");
     CHECK(said({3, 5, 9}) == "Lines 3, 5, 9 of the settings file could not be used and are left out.");
     CHECK(said({1, 2, 3, 4, 5, 6}) ==
-          "Lines 1, 2, 3, 4, 5 ... of the settings file could not be used and are left out.");
+          "Lines 1, 2, 3, 4, 5 and others of the settings file could not be used and are left out.");
 }
 
 } // namespace test

@@ -142,3 +142,25 @@ TEST_CASE("welcome: one page holds all of it on a usual screen, with the camera'
                 CHECK(screen.tap(state, TextId::button_by_name) == ui::Actions{ui::FindByName{}});
             }
 }
+
+TEST_CASE("welcome: large letters leave no way out, on whatever page it is")
+{
+    const auto& language = test::language("es");
+    auto state = test::state_of(ScreenId::Welcome, language);
+    state.desk_open = true;
+    state.by_aisle = true;
+    for (const int percent : {200, 300}) {
+        CAPTURE(percent);
+        test::Headless screen({800, 1280}, percent, "es");
+        for (const TextId way :
+             {TextId::button_choose_by_name, TextId::find_by_aisle, TextId::button_ways, TextId::desk_title}) {
+            CAPTURE(language.text(way));
+            bool found = false;
+            for (state.page = 0; state.page < 20 && !found; ++state.page) {
+                screen.frame(state);
+                found = screen.says(language.text(way));
+            }
+            CHECK(found);
+        }
+    }
+}

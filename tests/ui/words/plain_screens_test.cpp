@@ -56,6 +56,7 @@ constexpr TextId notices[] = {
     TextId::notice_likely_one,     TextId::notice_language,
     TextId::notice_catalog_broken, TextId::notice_scanner_refused,
     TextId::notice_scanner_busy,   TextId::notice_scanner_no_port,
+    TextId::notice_scanner_absent,
 };
 
 std::vector<test::NamedState> states_of(const ui::Language& language)
