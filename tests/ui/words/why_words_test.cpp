@@ -67,7 +67,7 @@ TEST_CASE("why words: the whole package as taught, and the servings that net qua
     CHECK(has(all, "The net quantity, 17.5 oz (496 g), narrows that."));
     CHECK(has(all, "10% times 12 is 120%."));
     // 4.5 g x 12.22 is 54.99 g; 5.5 g x 12.5 is 68.75 g.
-    CHECK(has(all, "So here it is 54.99 g to just under 68.75 g."));
+    CHECK(has(all, "Counted with these ranges, it is 54.99 g to just under 68.75 g here."));
     // 60 g / 4 g, 66 g / 4 g: a class counts 4 g as a teaspoon (common practice).
     CHECK(has(all, "60 g of added sugars is about 15 teaspoons."));
     CHECK(has(all, "66 g of added sugars is about 16 1/2 teaspoons."));
