@@ -275,15 +275,18 @@ void Loop::follow_camera()
     }
 }
 
-/// Says, once, that a scanner is there and cannot be listened to: on the screen, and to whoever looks after the
-/// station.
+/// Says, once, that a scanner cannot be listened to, on the screen and to whoever looks after the station; and that it
+/// can again.
 void Loop::follow_serial()
 {
     if (!parts_.serial)
         return;
     for (const SerialTrouble& trouble : parts_.serial->troubles()) {
-        parts_.session.say_scanner_trouble(trouble.what, trouble.port);
-        if (parts_.complain)
+        if (trouble.over)
+            parts_.session.say_scanner_ready();
+        else
+            parts_.session.say_scanner_trouble(trouble.what, trouble.port);
+        if (parts_.complain && !trouble.over)
             parts_.complain(parts_.session.state().notice.words);
         sound_notice(false);
         frames_due_ = frames_to_settle;

@@ -27,6 +27,9 @@ public:
     /// Takes a frame's tiny copy. Returns whether the frame is to be read.
     [[nodiscard]] bool wants(const Thumb& thumb, TimePoint now);
 
+    /// Each frame is looked at for a while, although nothing moved: the light came or went.
+    void wake(TimePoint now) { awake_until_ = now + limits_.awake; }
+
     /// Takes what was read in such a frame (often nothing). Bars that were not read since something moved keep it
     /// awake: they must be read twice before they count.
     void has_read(const std::optional<std::string>& digits, TimePoint now);

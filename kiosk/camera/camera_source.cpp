@@ -83,8 +83,10 @@ void CameraSource::follow_light(const Thumb& thumb, TimePoint now)
     else if (!black_since_)
         black_since_ = now;
     const bool black = black_since_ && now - *black_since_ >= patience;
-    if (black_.exchange(black) != black)
-        wake_();
+    if (black_.exchange(black) == black)
+        return;
+    attention_.wake(now); // a bare wall moves as little as a cap: the screen must not go on showing the other one
+    wake_();
 }
 
 /// Makes a small picture for the screen while something moves, and a last one when nothing does any more.

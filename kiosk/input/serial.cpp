@@ -156,7 +156,8 @@ private:
     {
         auto opened = SerialPort::open(path, options_.open);
         if (auto* port = std::get_if<SerialPort>(&opened)) {
-            failed_.erase(path);
+            if (const auto failed = failed_.extract(path); !failed.empty() && failed.mapped().told)
+                tell({failed.mapped().what, path, true});
             open_.emplace(path, OpenedPort{std::move(*port), SerialText(options_.around), !finds_by_itself()});
             return;
         }
@@ -168,6 +169,8 @@ private:
     {
         const auto now = Clock::now();
         auto& failed = failed_[path];
+        if (trouble == PortTrouble::Absent && failed.what == PortTrouble::Pulled)
+            trouble = PortTrouble::Pulled;
         if (failed.pause == Milliseconds{0} || failed.what != trouble)
             failed = {trouble, now, {}, options_.first_pause};
         else
@@ -177,14 +180,19 @@ private:
         if (failed.told || !wait || now - failed.since < *wait)
             return;
         failed.told = true;
-        if (source_.troubles_.put({trouble, path}))
+        tell({trouble, path});
+    }
+
+    void tell(SerialTrouble trouble)
+    {
+        if (source_.troubles_.put(std::move(trouble)))
             source_.wake_();
     }
 
     /// For how long a trouble may pass by itself before it is told; nothing: it never is.
     [[nodiscard]] std::optional<Milliseconds> patience_with(PortTrouble trouble) const
     {
-        if (trouble == PortTrouble::Absent)
+        if (trouble == PortTrouble::Absent || trouble == PortTrouble::Pulled)
             return finds_by_itself() ? std::nullopt : std::optional(options_.absent_patience);
         return trouble == PortTrouble::Busy ? options_.busy_patience : Milliseconds{0};
     }
@@ -210,7 +218,7 @@ private:
         auto& [path, port] = entry;
         const auto bytes = port.port.read();
         if (!bytes) {
-            remember(path, PortTrouble::Absent);
+            remember(path, PortTrouble::Pulled);
             return false;
         }
         port.bytes += bytes->size();

@@ -38,8 +38,9 @@ struct SerialOptions {
 /// A port that cannot be listened to. Told once, until it is fit to use; one that nobody named also until it was pulled
 /// out.
 struct SerialTrouble {
-    PortTrouble what = PortTrouble::Absent; ///< Absent of a port that was named alone
+    PortTrouble what = PortTrouble::Absent; ///< Absent and Pulled of a port that was named alone
     std::string port;
+    bool over = false; ///< this was told, and now the port is listened to
     bool operator==(const SerialTrouble&) const = default;
 };
 

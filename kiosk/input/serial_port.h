@@ -11,7 +11,8 @@ namespace kiosk {
 
 /// Why a port cannot be listened to.
 enum class PortTrouble {
-    Absent,       ///< nothing there, or it was pulled out just now
+    Absent,       ///< nothing there
+    Pulled,       ///< it was listened to, and is gone
     Refused,      ///< this user may not read it
     Busy,         ///< another program has it
     NoSerialPort, ///< something else lies there

@@ -109,10 +109,16 @@ void Session::say_language_broken()
 void Session::say_scanner_trouble(PortTrouble what, const std::string& port)
 {
     const auto id = what == PortTrouble::Absent    ? TextId::notice_scanner_absent
+                    : what == PortTrouble::Pulled  ? TextId::notice_scanner_pulled
                     : what == PortTrouble::Refused ? TextId::notice_scanner_refused
                     : what == PortTrouble::Busy    ? TextId::notice_scanner_busy
                                                    : TextId::notice_scanner_no_port;
     say(Notice::Tone::Refused, id, {{"port", port}});
+}
+
+void Session::say_scanner_ready()
+{
+    say(Notice::Tone::Quiet, TextId::notice_scanner_ready);
 }
 
 void Session::say_catalog_broken()

@@ -105,6 +105,9 @@ public:
     /// Says that there is a scanner on a serial port which cannot be listened to, and what to do.
     void say_scanner_trouble(PortTrouble what, const std::string& port);
 
+    /// Says that the scanner whose trouble was told is listened to now.
+    void say_scanner_ready();
+
     /// Says that the catalog broke under the station; everything that needs no catalog goes on.
     void say_catalog_broken();
 

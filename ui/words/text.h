@@ -32,7 +32,8 @@ namespace ui {
     X(notice_both_kept) X(notice_which) X(notice_likely) X(notice_likely_one) X(notice_started_over) \
     X(notice_taken_back) X(notice_reloaded) X(notice_demo) X(notice_settings) X(notice_settings_lines) \
     X(notice_settings_more) X(notice_settings_file) X(notice_language) X(notice_scanner_refused) \
-    X(notice_scanner_busy) X(notice_scanner_no_port) X(notice_scanner_absent) X(notice_catalog_broken) \
+    X(notice_scanner_busy) X(notice_scanner_no_port) X(notice_scanner_absent) X(notice_scanner_pulled) \
+    X(notice_scanner_ready) X(notice_catalog_broken) \
     X(camera_ready) X(camera_private) X(camera_small) \
     X(camera_black) X(camera_none) X(camera_none_at) X(camera_unplugged) X(camera_stalled) X(camera_busy) \
     X(camera_refused) X(camera_format) X(camera_picture) X(camera_middle) X(camera_aim) X(camera_closer) \

@@ -133,6 +133,30 @@ TEST_CASE("camera: a black picture and a small one are told of")
     CHECK_FALSE(good.black);
 }
 
+TEST_CASE("camera: with the cap off a bare wall is shown, though nothing in it moves")
+{
+    const auto flat = [](std::uint8_t grey) {
+        kiosk::Frame frame = nothing_held();
+        std::ranges::fill(frame.pixels, grey);
+        return frame;
+    };
+    Film film;
+    film.add(flat(0), 60);
+    film.add(flat(150), 400);
+    Every<Scan> scans;
+    kiosk::CaptureOptions options;
+    options.source = film.source(20);
+    CameraSource camera(options, scans, {}, {.awake = Milliseconds{300}}, {.most_pixels = 1200, .mirrored = true});
+    camera.start();
+    REQUIRE(wait_for([&] { return camera.status().black; }));
+    REQUIRE(wait_for([&] {
+        const auto sight = camera.sight();
+        return sight && std::ranges::max(sight->small.pixels) > 100;
+    }));
+    CHECK_FALSE(camera.status().black);
+    camera.stop();
+}
+
 TEST_CASE("camera: at rest it still reads what is laid before it, and what lay there from the start")
 {
     kiosk::AttentionLimits soon;

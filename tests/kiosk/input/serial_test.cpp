@@ -178,7 +178,7 @@ TEST_CASE("serial: a port that was named is listened to alone, and all it sends 
     CHECK(station.texts(1) == Texts{"HELLO"});
 }
 
-TEST_CASE("serial: a port that was named and is not there is told once each time, and used when it comes")
+TEST_CASE("serial: a port that was named is told once when it is not there, when it is pulled, and when it is back")
 {
     kiosk::SerialOptions options;
     options.port = "by-id";
@@ -196,14 +196,18 @@ TEST_CASE("serial: a port that was named and is not there is told once each time
     {
         PseudoPort scanner(station.folder.file("by-id"));
         REQUIRE(station.open(1));
+        CHECK(told_so_many(2));
         scanner.send(number + "\r");
         CHECK(station.texts(1) == Texts{number});
     }
-    CHECK(told_so_many(2)); // pulled out
+    CHECK(told_so_many(3)); // pulled out
     PseudoPort scanner(station.folder.file("by-id"));
-    CHECK(station.open(1));
-    const SerialTrouble absent{PortTrouble::Absent, station.folder.file("by-id")};
-    CHECK(told == std::vector{absent, absent});
+    CHECK(told_so_many(4));
+    const auto port = station.folder.file("by-id");
+    CHECK(told == std::vector<SerialTrouble>{{PortTrouble::Absent, port},
+                                             {PortTrouble::Absent, port, true},
+                                             {PortTrouble::Pulled, port},
+                                             {PortTrouble::Pulled, port, true}});
 }
 
 TEST_CASE("serial: a port that may not be read is told once, and used as soon as it may")

@@ -160,6 +160,7 @@ TEST_CASE("more than digits: a scanner that cannot be listened to is told in one
         {kiosk::PortTrouble::Refused, "The scanner at /dev/ttyACM0 may not be read.", "group dialout"},
         {kiosk::PortTrouble::Busy, "Another program uses the scanner at /dev/ttyACM0.", "Close that program"},
         {kiosk::PortTrouble::Absent, "There is no scanner at /dev/ttyACM0.", "Plug it in"},
+        {kiosk::PortTrouble::Pulled, "The scanner is unplugged", "plug it in again"},
         {kiosk::PortTrouble::NoSerialPort, "There is no scanner at /dev/ttyACM0.", "scanner_serial"},
     };
     for (const auto& c : cases) {
@@ -168,6 +169,8 @@ TEST_CASE("more than digits: a scanner that cannot be listened to is told in one
         station.session.say_scanner_trouble(c.what, "/dev/ttyACM0");
         CHECK(station.notice().starts_with(c.begins));
         CHECK(station.notice().find(c.asks) != std::string::npos);
+        station.session.say_scanner_ready();
+        CHECK(station.notice() == "The scanner is ready: scan a package.");
         station.scan(shelf::oats); // the one that types works all the same
         CHECK(station.on(Side::Left) == "Oat rounds");
     }

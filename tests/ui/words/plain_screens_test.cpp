@@ -56,7 +56,8 @@ constexpr TextId notices[] = {
     TextId::notice_likely_one,     TextId::notice_language,
     TextId::notice_catalog_broken, TextId::notice_scanner_refused,
     TextId::notice_scanner_busy,   TextId::notice_scanner_no_port,
-    TextId::notice_scanner_absent,
+    TextId::notice_scanner_absent, TextId::notice_scanner_pulled,
+    TextId::notice_scanner_ready,
 };
 
 std::vector<test::NamedState> states_of(const ui::Language& language)
