@@ -14,6 +14,7 @@
 #include <string>
 #include <sys/file.h>
 #include <unistd.h>
+#include <utility>
 #include <vector>
 
 namespace {
@@ -46,6 +47,15 @@ struct Listening {
         }));
         return texts;
     }
+    /// Whether so many troubles have been told since the beginning; they are in `told`.
+    bool told_so_many(std::size_t count)
+    {
+        return becomes_true([&] {
+            for (auto& trouble : source.troubles())
+                told.push_back(std::move(trouble));
+            return told.size() >= count;
+        });
+    }
     bool open(std::size_t ports)
     {
         return becomes_true([&] { return source.open_ports() == ports; });
@@ -55,6 +65,7 @@ struct Listening {
     const std::string port = folder.file("ttyACM0");
     kiosk::Every<kiosk::Scan> scans;
     std::atomic<int> woken{0};
+    std::vector<SerialTrouble> told;
     kiosk::SerialSource source;
 
 private:
@@ -184,30 +195,22 @@ TEST_CASE("serial: a port that was named is told once when it is not there, when
     options.port = "by-id";
     options.absent_patience = kiosk::Milliseconds{20};
     Listening station(options);
-    std::vector<SerialTrouble> told;
-    const auto told_so_many = [&](std::size_t count) {
-        return becomes_true([&] {
-            for (const auto& trouble : station.source.troubles())
-                told.push_back(trouble);
-            return told.size() >= count;
-        });
-    };
-    CHECK(told_so_many(1));
+    CHECK(station.told_so_many(1));
     {
         PseudoPort scanner(station.folder.file("by-id"));
         REQUIRE(station.open(1));
-        CHECK(told_so_many(2));
+        CHECK(station.told_so_many(2));
         scanner.send(number + "\r");
         CHECK(station.texts(1) == Texts{number});
     }
-    CHECK(told_so_many(3)); // pulled out
+    CHECK(station.told_so_many(3)); // pulled out
     PseudoPort scanner(station.folder.file("by-id"));
-    CHECK(told_so_many(4));
+    CHECK(station.told_so_many(4));
     const auto port = station.folder.file("by-id");
-    CHECK(told == std::vector<SerialTrouble>{{PortTrouble::Absent, port},
-                                             {PortTrouble::Absent, port, true},
-                                             {PortTrouble::Pulled, port},
-                                             {PortTrouble::Pulled, port, true}});
+    CHECK(station.told == std::vector<SerialTrouble>{{PortTrouble::Absent, port},
+                                                     {PortTrouble::Absent, port, true},
+                                                     {PortTrouble::Pulled, port},
+                                                     {PortTrouble::Pulled, port, true}});
 }
 
 TEST_CASE("serial: a port that may not be read is told once, and used as soon as it may")
@@ -219,30 +222,22 @@ TEST_CASE("serial: a port that may not be read is told once, and used as soon as
         return allowed ? kiosk::open_port(path) : -1;
     };
     Listening station(options);
-    std::vector<SerialTrouble> told;
-    const auto told_so_many = [&](std::size_t count) {
-        return becomes_true([&] {
-            for (const auto& trouble : station.source.troubles())
-                told.push_back(trouble);
-            return told.size() >= count;
-        });
-    };
     {
         PseudoPort scanner(station.port);
-        CHECK(told_so_many(1));
+        CHECK(station.told_so_many(1));
         CHECK(becomes_true([&] { return station.woken == 1; }));
     }
     const auto second = station.folder.file("ttyACM1");
     PseudoPort other(second);
-    CHECK(told_so_many(2)); // so it was seen that the first is gone
+    CHECK(station.told_so_many(2)); // so it was seen that the first is gone
     PseudoPort scanner(station.port);
-    CHECK(told_so_many(3)); // plugged in again: told again
+    CHECK(station.told_so_many(3)); // plugged in again: told again
     allowed = true;
     CHECK(station.open(2));
     scanner.send(number + "\r");
     CHECK(station.texts(1) == Texts{number});
     const SerialTrouble first{PortTrouble::Refused, station.port};
-    CHECK(told == std::vector{first, SerialTrouble{PortTrouble::Refused, second}, first});
+    CHECK(station.told == std::vector{first, SerialTrouble{PortTrouble::Refused, second}, first});
 }
 
 TEST_CASE("serial: a port that another program has is told after a while, and used when that one has left")
