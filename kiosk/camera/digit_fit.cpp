@@ -134,6 +134,12 @@ public:
     {
         return compare(values_of(band, places_of(pose, piece), 0), pieces_[piece].digit >= layout_.left);
     }
+    /// How dark a piece is: its mean grey, turned round.
+    double ink(const Band& band, const Pose& pose, std::size_t piece) const
+    {
+        const Places places = places_of(pose, piece);
+        return (band.sum_to(places.front()) - band.sum_to(places.back())) / (places.back() - places.front());
+    }
     /// The best correlation at a piece.
     double score(const Band& band, const Pose& pose, std::size_t piece) const
     {
@@ -349,6 +355,7 @@ Fit fit_one_way(const Strip& strip, const Layout& layout, const Start& begin, bo
     const auto pieces = static_cast<double>(fitting.pieces().size());
     fit.likeness = start.score / pieces;
     fit.evidence.resize(layout.digits());
+    fit.ink.resize(layout.digits());
     std::vector<double> fits(fitting.pieces().size(), 0);
     const auto follow = [&](std::size_t band, Fitted& near) {
         near = fitting.settle(bands[band], fitting.evened(near.pose), {0.5, 0.125, 0.25, 0.8});
@@ -359,8 +366,10 @@ Fit fit_one_way(const Strip& strip, const Layout& layout, const Start& begin, bo
         for (std::size_t piece = 0; piece < fitting.pieces().size(); ++piece)
             fits[piece] += counts_alone(fitting.pieces()[piece]) ? fitting.score(bands[band], even, piece) : 1;
         for (std::size_t piece = 0; piece < fitting.pieces().size(); ++piece)
-            if (fitting.pieces()[piece].kind == Piece::Kind::Digit)
-                add(fitting.likeness(bands[band], even, piece), fit.evidence[fitting.pieces()[piece].digit]);
+            if (const Piece& at = fitting.pieces()[piece]; at.kind == Piece::Kind::Digit) {
+                add(fitting.likeness(bands[band], even, piece), fit.evidence[at.digit]);
+                fit.ink[at.digit] += fitting.ink(bands[band], even, piece);
+            }
     };
     Fitted near = start;
     for (std::size_t band = middle_band; band < bands.size(); ++band)

@@ -44,10 +44,11 @@ constexpr Layout upc_e{core::Symbology::UpcE, 6, 0, 0, 6};
 
 /// What the bands of a strip say together.
 struct Fit {
-    Evidence evidence;     ///< one entry a digit; empty: nothing that could be such a code
-    double likeness = 0;   ///< how well the best shapes fit, from 0 to 1: mean correlation
-    double weakest = 0;    ///< the correlation of the piece that fits worst, but for the middle one
-    std::size_t bands = 0; ///< that took part
+    Evidence evidence;       ///< one entry a digit; empty: nothing that could be such a code
+    std::vector<double> ink; ///< how dark each digit is as a whole: grey of all bands, turned round
+    double likeness = 0;     ///< how well the best shapes fit, from 0 to 1: mean correlation
+    double weakest = 0;      ///< the correlation of the piece that fits worst, but for the middle one
+    std::size_t bands = 0;   ///< that took part
 };
 
 /// Where fitting begins: the band (0: first, 1: last) and the spread that is tried before the best one is known. Soft

@@ -3,6 +3,7 @@
 #include "core/code/gtin.h"
 #include "core/code/upc_e.h"
 #include "kiosk/camera/digit_choice.h"
+#include "kiosk/camera/ink.h"
 #include "kiosk/camera/look.h"
 #include "kiosk/camera/regions.h"
 #include "kiosk/camera/straighten.h"
@@ -103,27 +104,29 @@ bool may_be_half(const Choice& choice)
 /// What a region says: a code that is sure, or the best fit and the code that it would be.
 struct ByShapes {
     std::optional<Reading> sure{};
-    bool half = false; ///< it would be sure, but may be half of another code
+    bool half = false;  ///< it would be sure, but may be half of another code
+    bool aside = false; ///< it would be sure, but neighbouring digits may be others
     Unsure best{};
     Choice guess{};
+    [[nodiscard]] bool ends_it() const { return sure || half || aside; }
 };
 
-/// Returns whether there is nothing more to look for: the code is sure, or may be half of one.
+/// Returns whether there is nothing more to look for: the code is sure, or would be but for what else it may be.
 bool fit_once(const Strip& strip, const Layout& layout, const Start& start, ByShapes& found)
 {
     Fit fit = fit_digits(strip, layout, start);
     Choice choice = choose(fit.evidence, layout);
-    const bool sure = is_sure(fit, choice, layout) && is_right(choice.best);
-    found.half = sure && may_be_half(choice);
-    if (sure && !found.half) {
-        found.sure = std::move(choice.best);
-        return true;
+    if (is_sure(fit, choice, layout) && is_right(choice.best)) {
+        found.half = may_be_half(choice);
+        found.aside = !found.half && may_be_drawn_aside(choice.best, fit, layout);
+        if (!found.half && !found.aside)
+            found.sure = choice.best;
     }
-    if (found.half || fit.likeness > found.best.fit.likeness) {
+    if (found.ends_it() || fit.likeness > found.best.fit.likeness) {
         found.best = {&layout, std::move(fit)};
         found.guess = std::move(choice);
     }
-    return found.half;
+    return found.ends_it();
 }
 
 constexpr std::array<const Layout*, 3> layouts{&ean_13, &upc_e, &ean_8};
@@ -182,7 +185,7 @@ ByShapes read_by_shapes(const GreyView& picture)
     ByShapes likeliest;
     for (const Region& region : regions) {
         ByShapes found = read_by_shapes(straighten(picture, region));
-        if (found.sure || found.half || is_code(found.best.fit))
+        if (found.ends_it() || is_code(found.best.fit))
             return found;
         if (found.best.fit.likeness > likeliest.best.fit.likeness)
             likeliest = std::move(found);
@@ -196,6 +199,12 @@ bool speaks_against(const ByShapes& shapes, const Reading& reading)
     return shapes.best.fit.likeness >= well && (shapes.guess.best != reading || shapes.guess.lost > most_lost);
 }
 
+/// Whether neighbouring digits of the guess may be others: the library mistakes them, too, and a sum repeats it.
+bool guess_may_be_aside(const ByShapes& shapes)
+{
+    return shapes.best.layout != nullptr && may_be_drawn_aside(shapes.guess.best, shapes.best.fit, *shapes.best.layout);
+}
+
 } // namespace
 
 Look look_at(const GreyView& picture)
@@ -205,10 +214,13 @@ Look look_at(const GreyView& picture)
     ByShapes by_shapes = read_by_shapes(picture);
     if (by_shapes.sure)
         return {std::move(by_shapes.sure), {}};
+    if (by_shapes.aside)
+        return {};
+    const bool aside = guess_may_be_aside(by_shapes);
     auto reading = read_as_it_is(picture);
-    if (reading && !speaks_against(by_shapes, *reading))
+    if (reading && !speaks_against(by_shapes, *reading) && !(aside && *reading == by_shapes.guess.best))
         return {std::move(reading), {}};
-    if (by_shapes.best.layout == nullptr)
+    if (aside || by_shapes.best.layout == nullptr)
         return {};
     return {std::nullopt, std::move(by_shapes.best)};
 }
