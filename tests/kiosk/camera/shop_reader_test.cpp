@@ -7,7 +7,6 @@
 
 #include <algorithm>
 #include <cstdint>
-#include <utility>
 
 namespace {
 
@@ -70,9 +69,13 @@ TEST_CASE("shop reader: half of a code is not read as a short one")
 // 887 and 111, past the check digit.
 TEST_CASE("shop reader: digits that draw each other aside are not read as others")
 {
-    for (const auto& [level, number] : {std::pair{4, 46680}, std::pair{3, 47010}}) {
-        CAPTURE(number);
-        const auto shot = test::shot_of(test::setting_of(level, static_cast<std::uint64_t>(number), test::small_frame));
+    struct Case {
+        int level;
+        std::uint64_t number;
+    };
+    for (const Case& c : {Case{4, 46680}, Case{3, 47010}}) {
+        CAPTURE(c.number);
+        const auto shot = test::shot_of(test::setting_of(c.level, c.number, test::small_frame));
         const auto reading = kiosk::read(shot.frame.view());
         CHECK((!reading || *reading == shot.truth));
     }
