@@ -2,24 +2,14 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numeric>
+#include <cstddef>
+#include <utility>
+#include <vector>
 
 namespace kiosk {
 namespace {
 
 constexpr int degree = 3;
-
-double product(std::span<const double> a, std::span<const double> b)
-{
-    return std::inner_product(a.begin(), a.end(), b.begin(), 0.0);
-}
-
-/// a += factor * b
-void add(std::span<double> a, double factor, std::span<const double> b)
-{
-    for (std::size_t i = 0; i < a.size(); ++i)
-        a[i] += factor * b[i];
-}
 
 } // namespace
 
@@ -30,12 +20,7 @@ EvenOut::EvenOut(std::span<const double> centres)
         std::vector<double> row;
         for (const double centre : centres)
             row.push_back(std::pow(2 * (centre - first) / (last - first) - 1, power));
-        for (const auto& before : basis_)
-            add(row, -product(row, before), before);
-        const double length = std::sqrt(product(row, row));
-        for (double& value : row)
-            value /= length;
-        basis_.push_back(std::move(row));
+        curve_.add(std::move(row));
     }
 }
 
@@ -45,9 +30,7 @@ void EvenOut::apply(std::span<double> places, double near) const
     std::vector<double> counted = seen;
     constexpr int rounds = 10; // each moves the curve by less
     for (int round = 0; round < rounds; ++round) {
-        std::ranges::fill(places, 0.0);
-        for (const auto& row : basis_)
-            add(places, product(row, counted), row);
+        std::ranges::copy(curve_.part_of(counted), places.begin());
         for (std::size_t i = 0; i < places.size(); ++i)
             counted[i] = std::clamp(seen[i], places[i] - near, places[i] + near);
     }

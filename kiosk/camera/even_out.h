@@ -1,8 +1,9 @@
 // Print is even: where the pieces of a code lie follows a smooth curve, however the package is bent or turned.
 #pragma once
 
+#include "kiosk/camera/orthonormal.h"
+
 #include <span>
-#include <vector>
 
 namespace kiosk {
 
@@ -20,7 +21,7 @@ public:
     void apply(std::span<double> places, double near) const;
 
 private:
-    std::vector<std::vector<double>> basis_; ///< 1, t, t^2, t^3, each made orthogonal to those before and of length 1
+    Orthonormal curve_; ///< 1, t, t^2, t^3
 };
 
 } // namespace kiosk

@@ -2,8 +2,8 @@
 
 #include "core/code/gtin.h"
 #include "core/code/upc_e.h"
+#include "kiosk/camera/orthonormal.h"
 
-#include <algorithm>
 #include <cmath>
 #include <cstddef>
 #include <optional>
@@ -60,44 +60,19 @@ Values ink_of(const std::string& digits, const std::string& read, const Fit& fit
     return ink;
 }
 
-double dot(const Values& a, const Values& b)
-{
-    double sum = 0;
-    for (std::size_t i = 0; i < a.size(); ++i)
-        sum += a[i] * b[i];
-    return sum;
-}
-
-/// Takes out of a what it shares with b, which has length 1.
-void without(Values& a, const Values& b)
-{
-    const double shared = dot(a, b);
-    for (std::size_t i = 0; i < a.size(); ++i)
-        a[i] -= shared * b[i];
-}
-
 /// What is left of the seen ink once light (even, from one side, from the middle) and these modules are taken out.
-double unexplained(Values seen, Values modules)
+double unexplained(const Values& seen, Values modules)
 {
-    const std::size_t bends = seen.size() >= 8 ? 3 : 2;
-    std::vector<Values> known;
-    for (std::size_t power = 0; power < bends; ++power) {
+    Orthonormal known;
+    const int bends = seen.size() >= 8 ? 2 : 1; // few digits leave little to bend
+    for (int power = 0; power <= bends; ++power) {
         Values light;
         for (std::size_t i = 0; i < seen.size(); ++i)
-            light.push_back(std::pow(static_cast<double>(i) - static_cast<double>(seen.size() - 1) / 2,
-                                     static_cast<double>(power)));
-        known.push_back(std::move(light));
+            light.push_back(std::pow(static_cast<double>(i) - static_cast<double>(seen.size() - 1) / 2, power));
+        known.add(std::move(light));
     }
-    known.push_back(std::move(modules));
-    for (std::size_t i = 0; i < known.size(); ++i) {
-        for (std::size_t before = 0; before < i; ++before)
-            without(known[i], known[before]);
-        const double length = std::sqrt(dot(known[i], known[i]));
-        for (double& value : known[i])
-            value /= std::max(length, 1e-9);
-        without(seen, known[i]);
-    }
-    return dot(seen, seen);
+    known.add(std::move(modules));
+    return known.left_of(seen);
 }
 
 bool names_product(const Reading& reading)

@@ -86,14 +86,19 @@ private:
 
 } // namespace
 
-SettingsRead read_settings(std::string_view text, const std::string& source)
+SettingsRead too_large_settings(const std::string& source, std::uintmax_t bytes)
 {
     Reader reader(source);
-    if (text.size() > largest_settings) {
-        reader.fault(Kind::TooLarge, "", std::to_string(text.size()) + " bytes",
-                     "at most " + std::to_string(largest_settings) + " bytes");
-        return reader.done();
-    }
+    reader.fault(Kind::TooLarge, "", std::to_string(bytes) + " bytes",
+                 "at most " + std::to_string(largest_settings) + " bytes");
+    return reader.done();
+}
+
+SettingsRead read_settings(std::string_view text, const std::string& source)
+{
+    if (text.size() > largest_settings)
+        return too_large_settings(source, text.size());
+    Reader reader(source);
     if (text.starts_with(byte_order_mark))
         text.remove_prefix(byte_order_mark.size());
     while (!text.empty()) {

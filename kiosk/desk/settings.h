@@ -9,6 +9,7 @@
 #include "kiosk/input/key_names.h"
 
 #include <cstddef>
+#include <cstdint>
 #include <span>
 #include <string>
 #include <string_view>
@@ -55,6 +56,9 @@ struct SettingsRead {
 inline constexpr std::size_t largest_settings = std::size_t{64} * 1024;
 /// No more faults than these are kept.
 inline constexpr std::size_t most_setting_faults = 100;
+
+/// What is read of a file of that many bytes, where it is too large.
+[[nodiscard]] SettingsRead too_large_settings(const std::string& source, std::uintmax_t bytes);
 
 /// Reads the text of a station.conf; `source` is its name in errors. Faults: BadValue (a line without "=", an unknown
 /// key, a value that the key does not take), DoubledValue (a key that stands twice: its first line counts), TooLarge.

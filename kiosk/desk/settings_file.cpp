@@ -3,7 +3,6 @@
 #include "ui/words/error_words.h"
 
 #include <cerrno>
-#include <cstdint>
 #include <fstream>
 #include <system_error>
 
@@ -24,15 +23,6 @@ fs::path user_settings(const Environment& environment)
 SettingsRead unread(core::Error::Kind kind, const fs::path& file, const std::string& detail)
 {
     return {{}, {{kind, detail, {file.string(), 0, "", "", ""}}}};
-}
-
-SettingsRead too_large(const fs::path& file, std::uintmax_t size)
-{
-    return {{},
-            {{core::Error::Kind::TooLarge,
-              "",
-              {file.string(), 0, "", std::to_string(size) + " bytes",
-               "at most " + std::to_string(largest_settings) + " bytes"}}}};
 }
 
 } // namespace
@@ -60,7 +50,7 @@ SettingsRead read_settings_file(const fs::path& file)
     if (fs::is_directory(file, unknown))
         return unread(core::Error::Kind::IsFolder, file, file.string());
     if (const auto size = fs::file_size(file, unknown); !unknown && size > largest_settings)
-        return too_large(file, size);
+        return too_large_settings(file.string(), size);
     errno = 0;
     std::ifstream bytes(file, std::ios::binary);
     std::string text(largest_settings + 1, '\0'); // one byte more than is taken: enough to refuse it
